@@ -1,0 +1,1 @@
+export type { CopperMask } from './types.ts';

@@ -1,0 +1,22 @@
+import type { Point } from '../geometry/index.ts';
+
+/** Copper as seen on a squared sheet; same size and frame as the sheet. All arrays row-major, width*height. */
+export interface CopperMask {
+  width: number;
+  height: number;
+  pxPerMm: number;
+  originMm: Point;
+  baseMm: { width: number; height: number };
+  /** 1 = copper after glare has been bridged: the best single answer. Touch-up strokes are in it. */
+  filled: Uint8Array;
+  /** 1 = copper before bridging: only what looks like copper by itself. */
+  strict: Uint8Array;
+  /** Likelihood of copper, 0..255. */
+  likelihood: Uint8Array;
+  /** 0..1: how well this photograph could be read at all. Below 0.5 the check says that it cannot and why. */
+  readable: number;
+  /** Reasons for a low `readable`, as keys of words/. */
+  troubles: string[];
+  /** Which segmenter gave it. */
+  by: 'classical' | 'learned' | 'given';
+}

@@ -1,0 +1,1 @@
+export type { Box, Homography, Point, Polygon, Quad, Ring, Segment } from './types.ts';

@@ -1,0 +1,1 @@
+export type { Finding, LampState, Net, Netlist, State, Weight } from './types.ts';

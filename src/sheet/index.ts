@@ -1,0 +1,1 @@
+export type { Outline, SquaredSheet } from './types.ts';

@@ -1,0 +1,1 @@
+export type { CentreLine, Clearance, Crossing, Neck, Piece, StripEnd, Traced } from './types.ts';

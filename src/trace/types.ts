@@ -1,0 +1,80 @@
+import type { Box, Point, Polygon } from '../geometry/index.ts';
+
+/** A free end of a strip. */
+export interface StripEnd {
+  piece: number;
+  at: Point;
+  /** Unit vector pointing out of the strip, along its axis. */
+  out: Point;
+  widthMm: number;
+}
+
+/** The narrowest place between two wide stretches of a piece. */
+export interface Neck {
+  piece: number;
+  at: Point;
+  widthMm: number;
+  /** Usual width of the strip around it. */
+  usualMm: number;
+}
+
+/** One stretch of a centre-line between junctions or ends. */
+export interface CentreLine {
+  piece: number;
+  path: Point[];
+  /** Full width of the copper at each path point, mm. */
+  widths: number[];
+  lengthMm: number;
+}
+
+/** One connected copper region. Ids are 1..n and equal the label in `Traced.labels`. */
+export interface Piece {
+  id: number;
+  areaMm2: number;
+  box: Box;
+  outline: Polygon;
+  /** Median full width, mm. */
+  widthMm: number;
+  lines: CentreLine[];
+  ends: StripEnd[];
+}
+
+/** Two pieces (or two stretches of one) nearest each other. */
+export interface Clearance {
+  a: number;
+  b: number;
+  /** Nearest places on a and on b. */
+  atA: Point;
+  atB: Point;
+  mm: number;
+}
+
+/** A line seen across a strip, with what the profiles across it say. */
+export interface Crossing {
+  at: Point;
+  /** Piece it lies on (in the filled mask), and the pieces on both sides in the strict mask when they differ. */
+  piece: number;
+  /** Width of the crossing along the strip, mm. */
+  widthMm: number;
+  /** Probabilities, summing to at most 1. */
+  gap: number;
+  seam: number;
+  glare: number;
+}
+
+/** Copper under a lamp, cell or patch that splits what the mask shows. */
+export interface Traced {
+  width: number;
+  height: number;
+  pxPerMm: number;
+  originMm: Point;
+  baseMm: { width: number; height: number };
+  /** Piece id of each pixel, 0 = no copper; row-major. */
+  labels: Int32Array;
+  pieces: Piece[];
+  necks: Neck[];
+  clearances: Clearance[];
+  crossings: Crossing[];
+  /** The narrowest gap that this photograph can show, mm. */
+  smallestGapMm: number;
+}
