@@ -1,0 +1,1 @@
+export type { Checked, StageName, Verdict } from './types.ts';

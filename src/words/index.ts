@@ -1,0 +1,1 @@
+export { FoilproofError } from './error.ts';
