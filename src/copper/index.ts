@@ -1,1 +1,3 @@
 export type { CopperMask } from './types.ts';
+export type { LearnedMap, SeeOptions } from './seeCopper.ts';
+export { seeCopper } from './seeCopper.ts';
