@@ -83,10 +83,10 @@ export function drawLight(kind: Conditions['light'], random: Random): Light {
     height,
   ];
   if (kind === 'window') {
-    return { at: from(700, 520), colour: [0.96, 1, 1.06], ambient: 0.35, spread: 0.28, glare: 3.2 };
+    return { at: from(520, 620), colour: [0.96, 1, 1.06], ambient: 0.35, spread: 0.3, glare: 2.6 };
   }
   if (kind === 'desk') {
-    return { at: from(220, 330), colour: [1.12, 1, 0.82], ambient: 0.15, spread: 0.1, glare: 12 };
+    return { at: from(200, 360), colour: [1.12, 1, 0.82], ambient: 0.15, spread: 0.13, glare: 9 };
   }
   return { at: from(350, 1500), colour: [1.04, 1, 0.94], ambient: 0.45, spread: 0.12, glare: 5 };
 }

@@ -91,7 +91,7 @@ function layRing(laid: Laid, ring: Ring, owner: number, wrinkle: number, seed: n
   });
 }
 
-/** Facets between cross creases, crinkle cells of some 2 mm, and a fine smooth waviness. */
+/** Facets between cross creases, crinkle cells of 1.7 mm, and a fine smooth waviness. */
 function setSlope(
   laid: Laid,
   at: number,
@@ -106,17 +106,17 @@ function setSlope(
     (along + 0.6 * across * (hash(seed, 3, 1) - 0.5)) / 7 + 0.8 * noise(along / 9, 0.5, seed),
   );
   const cell = crinkle(x, y, seed);
-  const fine = 0.05 * noise(x * 1.1, y * 1.1, seed + 31);
-  const fineY = 0.05 * noise(x * 1.1, y * 1.1, seed + 67);
+  const fine = 0.07 * noise(x * 1.1, y * 1.1, seed + 31);
+  const fineY = 0.07 * noise(x * 1.1, y * 1.1, seed + 67);
   laid.slopeX[at] =
-    wrinkle * (0.1 * (hash(facet, 1, seed) - 0.5) + 0.16 * (hash(cell, 1, seed) - 0.5) + fine);
+    wrinkle * (0.15 * (hash(facet, 1, seed) - 0.5) + 0.19 * (hash(cell, 1, seed) - 0.5) + fine);
   laid.slopeY[at] =
-    wrinkle * (0.1 * (hash(facet, 2, seed) - 0.5) + 0.16 * (hash(cell, 2, seed) - 0.5) + fineY);
+    wrinkle * (0.15 * (hash(facet, 2, seed) - 0.5) + 0.19 * (hash(cell, 2, seed) - 0.5) + fineY);
 }
 
 /** Number of the nearest point of a jittered lattice: the foil's crinkle cell. */
 function crinkle(x: number, y: number, seed: number): number {
-  const size = 2.2;
+  const size = 1.7;
   const ci = Math.floor(x / size);
   const cj = Math.floor(y / size);
   let best = Infinity;

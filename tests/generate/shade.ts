@@ -66,8 +66,8 @@ function mirrored(light: Light, camera: Camera, x: number, y: number, sx: number
   const toLight = unit(light.at[0] - x, light.at[1] - y, light.at[2]);
   const off = Math.hypot(rx - toLight[0], ry - toLight[1]) / light.spread;
   const lamp = off < 1.4 ? light.glare * smoothstep(1.4, 0.7, off) : 0;
-  const halo = 0.5 / (1 + 3 * off * off);
-  const room = 0.05 + 0.22 * smoothstep(0.75, 0.1, Math.hypot(rx + 0.15, ry - 0.1));
+  const halo = 0.55 / (1 + 1.5 * off * off);
+  const room = 0.025 + 0.2 * smoothstep(0.6, 0.1, Math.hypot(rx + 0.15, ry - 0.1));
   return lamp + halo + room;
 }
 
