@@ -1,0 +1,142 @@
+import type { Homography, Point } from '../geometry/index.ts';
+import type { Photo } from '../photo/index.ts';
+import type { Lens } from './lens.ts';
+import { shrinkWindow } from './shrink.ts';
+import type { Shrunk } from './shrink.ts';
+
+interface Frame {
+  width: number;
+  height: number;
+  pxPerMm: number;
+  originMm: Point;
+}
+
+/**
+ * Fills a squared picture. Where the photograph has more pixels than the target it is first halved by area means,
+ * then read by bilinear interpolation (four samples a pixel while more than 1.25 source pixels fall on one).
+ * @param toPx mm to picture px, lens and all; used for the window and the scale
+ * @param m, lens the same map in parts, for the inner loop
+ * @returns rgb, and `seen` (1 = inside the photograph) where a part lies outside
+ */
+export function resample(photo: Photo, frame: Frame, toPx: (mm: Point) => Point, m: Homography, lens: Lens) {
+  const { box, ratio } = windowOf(frame, toPx);
+  const level = Math.max(0, Math.floor(Math.log2(ratio)));
+  const whole: Shrunk = {
+    width: photo.width,
+    height: photo.height,
+    x0: 0,
+    y0: 0,
+    step: 1,
+    channels: 4,
+    data: photo.rgba,
+  };
+  const source = shrinkWindow(whole, box, level);
+  const samples = ratio / source.step > 1.25 ? 2 : 1;
+  const rgb = new Uint8Array(frame.width * frame.height * 3);
+  const inside =
+    box.x0 >= 0 && box.y0 >= 0 && box.x1 <= photo.width && box.y1 <= photo.height
+      ? undefined
+      : new Uint8Array(frame.width * frame.height);
+  fill(rgb, inside, photo, frame, source, m, lens, samples);
+  return { rgb, seen: inside };
+}
+
+/** The part of the photograph that is needed, and source px per target px (the median of the four corners). */
+function windowOf(frame: Frame, toPx: (mm: Point) => Point) {
+  const { width, height, pxPerMm, originMm } = frame;
+  const xs: number[] = [];
+  const ys: number[] = [];
+  for (let k = 0; k <= 8; k++) {
+    for (const [i, j] of [
+      [(width * k) / 8, 0],
+      [(width * k) / 8, height],
+      [0, (height * k) / 8],
+      [width, (height * k) / 8],
+    ]) {
+      const p = toPx([originMm[0] + i / pxPerMm, originMm[1] + j / pxPerMm]);
+      xs.push(p[0]);
+      ys.push(p[1]);
+    }
+  }
+  const box = {
+    x0: Math.min(...xs) - 2,
+    y0: Math.min(...ys) - 2,
+    x1: Math.max(...xs) + 2,
+    y1: Math.max(...ys) + 2,
+  };
+  const mid: Point = [originMm[0] + width / pxPerMm / 2, originMm[1] + height / pxPerMm / 2];
+  const a = toPx(mid);
+  const b = toPx([mid[0] + 1 / pxPerMm, mid[1]]);
+  const c = toPx([mid[0], mid[1] + 1 / pxPerMm]);
+  const ratio = Math.sqrt(Math.abs((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])));
+  return { box, ratio };
+}
+
+/** The inner loop: homography, lens and bilinear reading in one, without allocation. */
+function fill(
+  rgb: Uint8Array,
+  seen: Uint8Array | undefined,
+  photo: Photo,
+  frame: Frame,
+  s: Shrunk,
+  m: Homography,
+  lens: Lens,
+  samples: number,
+): void {
+  const { data, channels: c, width: sw, height: sh } = s;
+  const [cx, cy] = lens.centre;
+  const k = lens.k1 / (lens.half * lens.half);
+  const stepMm = 1 / frame.pxPerMm;
+  const share = 1 / (samples * samples);
+  const row = sw * c;
+  let o = 0;
+  for (let j = 0; j < frame.height; j++) {
+    for (let i = 0; i < frame.width; i++, o += 3) {
+      let r = 0.5;
+      let g = 0.5;
+      let b = 0.5;
+      let hits = 0;
+      for (let n = 0; n < samples * samples; n++) {
+        const x = frame.originMm[0] + (i + ((n % samples) + 0.5) / samples) * stepMm;
+        const y = frame.originMm[1] + (j + (((n / samples) | 0) + 0.5) / samples) * stepMm;
+        const w = 1 / (m[6] * x + m[7] * y + m[8]);
+        let px = (m[0] * x + m[1] * y + m[2]) * w;
+        let py = (m[3] * x + m[4] * y + m[5]) * w;
+        if (k !== 0) {
+          const dx = px - cx;
+          const dy = py - cy;
+          const bend = 1 + k * (dx * dx + dy * dy);
+          px = cx + dx * bend;
+          py = cy + dy * bend;
+        }
+        if (px < 0 || py < 0 || px > photo.width || py > photo.height) continue;
+        hits++;
+        let u = (px - s.x0) / s.step - 0.5;
+        let v = (py - s.y0) / s.step - 0.5;
+        if (u < 0) u = 0;
+        else if (u > sw - 1.001) u = sw - 1.001;
+        if (v < 0) v = 0;
+        else if (v > sh - 1.001) v = sh - 1.001;
+        const iu = u | 0;
+        const iv = v | 0;
+        const fu = u - iu;
+        const fv = v - iv;
+        const p = iv * row + iu * c;
+        const q = p + row;
+        const w11 = fu * fv;
+        const w10 = fv - w11;
+        const w01 = fu - w11;
+        const w00 = 1 - fu - w10;
+        r += w00 * data[p] + w01 * data[p + c] + w10 * data[q] + w11 * data[q + c];
+        g += w00 * data[p + 1] + w01 * data[p + c + 1] + w10 * data[q + 1] + w11 * data[q + c + 1];
+        b += w00 * data[p + 2] + w01 * data[p + c + 2] + w10 * data[q + 2] + w11 * data[q + c + 2];
+      }
+      if (hits === 0) continue;
+      const scale = hits === samples * samples ? share : 1 / hits;
+      rgb[o] = (r - 0.5) * scale + 0.5;
+      rgb[o + 1] = (g - 0.5) * scale + 0.5;
+      rgb[o + 2] = (b - 0.5) * scale + 0.5;
+      if (seen) seen[o / 3] = 1;
+    }
+  }
+}
