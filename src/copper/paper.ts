@@ -111,7 +111,9 @@ function fillHoles(field: Float32Array, columns: number, rows: number): Float32A
         ] as const) {
           if (i + u < 0 || i + u >= columns || j + v < 0 || j + v >= rows) continue;
           const near = before[(j + v) * columns + i + u];
-          if (!Number.isNaN(near)) ((sum += near), n++);
+          if (Number.isNaN(near)) continue;
+          sum += near;
+          n++;
         }
         if (n) field[j * columns + i] = sum / n;
         else missing = true;

@@ -1,1 +1,2 @@
 export type { CentreLine, Clearance, Crossing, Neck, Piece, StripEnd, Traced } from './types.ts';
+export { trace } from './trace.ts';
