@@ -1,14 +1,15 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { openCvPlugin } from './src/engine/openCvPlugin.ts';
 
 export default defineConfig({
   root: 'src/bench',
   publicDir: '../../public',
   base: './',
-  plugins: [react()],
-  worker: { format: 'es' },
+  plugins: [react(), openCvPlugin()],
+  worker: { format: 'es', plugins: () => [openCvPlugin()] },
   build: { outDir: '../../dist', emptyOutDir: true, target: 'es2022' },
-  server: { open: false },
+  server: { open: false, fs: { allow: ['../..'] } },
   test: {
     root: '.',
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
