@@ -32,7 +32,10 @@ export function centreLines(
   const shrink = Math.max(1, Math.round(pxPerMm / 5));
   const { nodes, edges } = prune(skeletonOf(labels, id, box, frame, shrink), radiusAt);
   const degree = degrees(edges, nodes.length);
-  const measured = edges.map((edge) => measure(edge, frame, cast));
+  const discs = nodes.map(({ x, y }, n) =>
+    degree[n] > 2 ? { x, y, r: radiusAt(x, y) + 0.3 * pxPerMm } : undefined,
+  );
+  const measured = edges.map((edge) => measure(edge, frame, cast, [discs[edge.from], discs[edge.to]]));
   const widthMm = median(measured.flatMap(({ widths }) => widths));
   const ends: StripEnd[] = [];
   const lines = edges.map((edge, n) => {
@@ -51,23 +54,29 @@ export function centreLines(
 
 type Cast = (x: number, y: number, dx: number, dy: number) => number;
 
+/** The disc of copper round a junction, px: within it a width across one of its branches means nothing. */
+type Disc = { x: number; y: number; r: number } | undefined;
+
 /** Smooths one run, measures the copper across it and moves it to the middle. */
-function measure(edge: SkeletonEdge, frame: Frame, cast: Cast): Omit<CentreLine, 'piece'> {
+function measure(edge: SkeletonEdge, frame: Frame, cast: Cast, discs: Disc[]): Omit<CentreLine, 'piece'> {
   const { pxPerMm } = frame;
   const raw = edge.points.map(({ x, y }): Point => [x, y]);
   const path = smoothPath(resample(raw, step * pxPerMm), 3);
   const sides = path.map(([x, y], k) => {
     const [tx, ty] = tangent(path, k, 3);
-    return { left: cast(x, y, ty, -tx), right: cast(x, y, -ty, tx), nx: -ty, ny: tx };
+    const own = !discs.some((disc) => disc && Math.hypot(x - disc.x, y - disc.y) < disc.r);
+    return { left: cast(x, y, ty, -tx), right: cast(x, y, -ty, tx), nx: -ty, ny: tx, own };
   });
-  const usual = median(sides.map(({ left, right }) => left + right));
+  const total = sides.map(({ left, right }) => left + right);
+  const telling = total.filter((_, k) => sides[k].own);
+  const usual = telling.length ? median(telling) : Math.min(...total);
   const centred = path.map(([x, y], k): Point => {
-    const { left, right, nx, ny } = sides[k];
-    const free = k > 0 && k < path.length - 1 && left + right < 1.3 * usual;
+    const { left, right, nx, ny, own } = sides[k];
+    const free = own && k > 0 && k < path.length - 1 && total[k] < 1.3 * usual;
     const shift = free ? (right - left) / 2 : 0;
     return toMm(frame, x + nx * shift, y + ny * shift);
   });
-  const widths = sides.map(({ left, right }) => (left + right) / pxPerMm);
+  const widths = total.map((width, k) => (sides[k].own ? width : usual) / pxPerMm);
   return { path: centred, widths, lengthMm: pathLength(centred) };
 }
 
@@ -80,7 +89,7 @@ function reachEnd(line: CentreLine, frame: Frame, cast: Cast): StripEnd {
   const widthMm = median(widths);
   const half = Math.round(widthMm / 2 / step);
   const last = path.length - 1;
-  const from = Math.max(Math.min(1, last), last - half);
+  const from = Math.max(Math.min(1, last), last - Math.min(half + 2, last >> 1));
   const back = Math.max(0, from - Math.max(4, 3 * half));
   const [ax, ay] = path[back];
   const [bx, by] = path[from];

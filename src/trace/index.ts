@@ -1,2 +1,3 @@
 export type { CentreLine, Clearance, Crossing, Neck, Piece, StripEnd, Traced } from './types.ts';
 export { trace } from './trace.ts';
+export { retrace } from './retrace.ts';
