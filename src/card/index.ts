@@ -1,1 +1,2 @@
 export * from './schema.ts';
+export { cardFrom, parseCard } from './parseCard.ts';
