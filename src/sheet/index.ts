@@ -12,3 +12,4 @@ export type { Lens } from './lens.ts';
 export { squareUp } from './squareUp.ts';
 export type { SquareUpOptions } from './squareUp.ts';
 export type { Outline, SquaredSheet } from './types.ts';
+export { findOutline } from './outline/findOutline.ts';

@@ -1,0 +1,189 @@
+import type { Point, Quad } from '../../geometry/index.ts';
+import { meet } from './lines.ts';
+import type { Line } from './lines.ts';
+import { poseMisfit } from './pose.ts';
+
+/** Four lines that could be the base's sides. Work px. */
+export interface Candidate {
+  /** In the order (0,0) (w,0) (w,h) (0,h) of the base but for the turn, clockwise as seen. */
+  corners: Quad;
+  /** Edge evidence along the sides 0-1, 1-2, 2-3, 3-0, each 0..1. */
+  support: readonly [number, number, number, number];
+  misfit: number;
+  focal: number;
+  coarse: number;
+}
+
+export interface Bounds {
+  width: number;
+  height: number;
+}
+
+const leastSupport = 0.22;
+const mostMisfit = 0.11;
+
+/**
+ * Every convex four-sided figure of the given lines that is large enough, has some evidence on each side and can be
+ * the image of the base, best first.
+ * @param base size in mm; undefined admits every shape
+ */
+export function candidateQuads(
+  lines: Line[],
+  picture: Bounds,
+  base: { width: number; height: number } | undefined,
+  most: number,
+): Candidate[] {
+  const cross = crossings(lines, picture);
+  const n = lines.length;
+  const found: Candidate[] = [];
+  for (let i = 0; i < n; i++) {
+    for (let j = i + 1; j < n; j++) {
+      if (!opposite(lines[i], lines[j])) continue;
+      const ends = endLines(lines, cross, i, j);
+      for (let a = 0; a < ends.length; a++) {
+        for (let b = a + 1; b < ends.length; b++) {
+          const made = makeQuad(
+            lines,
+            cross,
+            [i, ends[a].line, j, ends[b].line],
+            ends[a].support,
+            ends[b].support,
+          );
+          if (made) judge(made, picture, base, found);
+        }
+      }
+    }
+  }
+  return found.sort((p, q) => q.coarse - p.coarse).slice(0, most);
+}
+
+interface Crossing {
+  at: Point;
+  /** Index into line.sum of each of the two lines. */
+  on: [number, number];
+}
+
+function crossings(lines: Line[], picture: Bounds): (Crossing | undefined)[][] {
+  const slack = 0.06 * Math.max(picture.width, picture.height);
+  return lines.map((a) =>
+    lines.map((b) => {
+      const at = a === b ? undefined : meet(a, b);
+      if (!at) return undefined;
+      const out =
+        at[0] < -slack || at[1] < -slack || at[0] > picture.width + slack || at[1] > picture.height + slack;
+      return out ? undefined : { at, on: [indexOn(a, at), indexOn(b, at)] };
+    }),
+  );
+}
+
+function indexOn(l: Line, [x, y]: Point): number {
+  return Math.min(Math.max(Math.round(-l.ny * x + l.nx * y - l.t0), 0), l.sum.length - 1);
+}
+
+/** Sides opposite each other differ by under 45 degrees even at a steep tilt. */
+const opposite = (a: Line, b: Line) => Math.abs(a.nx * b.nx + a.ny * b.ny) > 0.72;
+
+function supportBetween(l: Line, a: number, b: number): number {
+  const length = Math.abs(b - a);
+  return length < 40 ? 0 : Math.abs(l.sum[b] - l.sum[a]) / length;
+}
+
+/** Lines that could join i to j, with their evidence between the two. */
+function endLines(lines: Line[], cross: (Crossing | undefined)[][], i: number, j: number) {
+  const out: { line: number; support: number }[] = [];
+  for (let k = 0; k < lines.length; k++) {
+    const a = cross[k][i];
+    const b = cross[k][j];
+    if (!a || !b || k === i || k === j) continue;
+    const s = supportBetween(lines[k], a.on[0], b.on[0]);
+    if (s > leastSupport) out.push({ line: k, support: s });
+  }
+  return out;
+}
+
+function makeQuad(
+  lines: Line[],
+  cross: (Crossing | undefined)[][],
+  [i, k, j, l]: number[],
+  sk: number,
+  sl: number,
+) {
+  const a = cross[i][k];
+  const b = cross[j][k];
+  const c = cross[j][l];
+  const d = cross[i][l];
+  if (!a || !b || !c || !d) return undefined;
+  const si = supportBetween(lines[i], a.on[0], d.on[0]);
+  if (si < leastSupport) return undefined;
+  const sj = supportBetween(lines[j], b.on[0], c.on[0]);
+  if (sj < leastSupport) return undefined;
+  return { corners: [d.at, a.at, b.at, c.at] as Quad, support: [si, sk, sj, sl] as const };
+}
+
+function judge(
+  made: { corners: Quad; support: readonly [number, number, number, number] },
+  picture: Bounds,
+  base: { width: number; height: number } | undefined,
+  found: Candidate[],
+): void {
+  const area = signedArea(made.corners);
+  const share = Math.abs(area) / (picture.width * picture.height);
+  if (share < 0.03 || !convex(made.corners)) return;
+  const { corners, support } = area > 0 ? made : reversed(made);
+  const least = Math.min(...support);
+  const mean = (support[0] + support[1] + support[2] + support[3]) / 4;
+  const coarse = 0.6 * mean + 0.4 * least + 0.25 * Math.sqrt(share);
+  if (!base) {
+    found.push({ corners, support, misfit: 0, focal: 0.77, coarse });
+    return;
+  }
+  const long = Math.max(picture.width, picture.height);
+  const centre: Point = [picture.width / 2, picture.height / 2];
+  const straight = poseMisfit(corners, base, centre, long);
+  const [p, q, r, s] = corners;
+  const turned = poseMisfit([q, r, s, p], base, centre, long);
+  const lies = straight.misfit <= turned.misfit;
+  const pose = lies ? straight : turned;
+  if (pose.misfit > mostMisfit) return;
+  const [t, u, v, w] = support;
+  found.push({
+    corners: lies ? corners : [q, r, s, p],
+    support: lies ? support : [u, v, w, t],
+    misfit: pose.misfit,
+    focal: pose.focal,
+    coarse: coarse - 1.5 * pose.misfit,
+  });
+}
+
+/** Positive when the corners run clockwise as seen (y down). */
+export function signedArea(q: Quad): number {
+  let sum = 0;
+  for (let i = 0; i < 4; i++) {
+    const a = q[i];
+    const b = q[(i + 1) % 4];
+    sum += a[0] * b[1] - a[1] * b[0];
+  }
+  return sum / 2;
+}
+
+export function convex(q: Quad): boolean {
+  let sign = 0;
+  for (let i = 0; i < 4; i++) {
+    const a = q[i];
+    const b = q[(i + 1) % 4];
+    const c = q[(i + 2) % 4];
+    const turn = (b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0]);
+    const size = Math.hypot(b[0] - a[0], b[1] - a[1]) * Math.hypot(c[0] - b[0], c[1] - b[1]);
+    if (Math.abs(turn) < 0.25 * size) return false;
+    if (sign === 0) sign = Math.sign(turn);
+    else if (Math.sign(turn) !== sign) return false;
+  }
+  return true;
+}
+
+/** The other way round, still beginning at the first corner: sides 0-1 1-2 2-3 3-0 become 0-3 3-2 2-1 1-0. */
+function reversed(made: { corners: Quad; support: readonly [number, number, number, number] }) {
+  const [a, b, c, d] = made.corners;
+  const [s, t, u, v] = made.support;
+  return { corners: [a, d, c, b] as Quad, support: [v, u, t, s] as const };
+}
