@@ -10,7 +10,7 @@ import sharp from 'sharp';
 import type { Bitmap, PixelBox } from '../../src/plan/compare/bitmap.ts';
 import type { MaskFault } from '../../src/plan/compare/compareMasks.ts';
 import { compareMasks } from '../../src/plan/compare/compareMasks.ts';
-import { labelParts } from '../../src/plan/compare/labels.ts';
+import { components } from '../../src/copper/index.ts';
 
 const kinds = ['open', 'short', 'nibble', 'spur', 'stray', 'pin-hole'] as const;
 /** The set's boxes are the fault and about this much round it. */
@@ -67,7 +67,7 @@ function changesNet(label: Label, built: Bitmap, plan: Bitmap, shift: { dx: numb
         out[y * w + x] = from.on[Y * from.width + X];
       }
     }
-    return labelParts(out, w, h).labels;
+    return components(out, w, h, 8).labels;
   };
   const now = cut(built, 0, 0);
   const planned = cut(plan, Math.round(shift.dx), Math.round(shift.dy));

@@ -3,7 +3,7 @@ import { boxesMeet } from './bitmap.ts';
 import type { Difference } from './differences.ts';
 import { differences } from './differences.ts';
 import { faultPoint } from './faultPoint.ts';
-import { labelParts } from './labels.ts';
+import { components } from '../../copper/index.ts';
 import { explainedByShift } from './localSlack.ts';
 import type { Registered } from './register.ts';
 import { register } from './register.ts';
@@ -54,8 +54,8 @@ export function compareMasks(built: Bitmap, plan: Bitmap, options: CompareOption
   const pair = register(built, plan, reach);
   const tolerance = { px, mergePx: 6 };
   const nets = {
-    planned: labelParts(pair.plan, pair.width, pair.height),
-    built: labelParts(pair.built, pair.width, pair.height),
+    planned: components(pair.plan, pair.width, pair.height, 8),
+    built: components(pair.built, pair.width, pair.height, 8),
   };
   const faults: MaskFault[] = [];
   for (const sign of ['missing', 'extra'] as const) {

@@ -1,5 +1,5 @@
-import type { Part } from './labels.ts';
-import { clusters, widen } from './labels.ts';
+import type { Part } from './clusters.ts';
+import { clusters, widen } from './clusters.ts';
 import type { Registered } from './register.ts';
 
 /** A place where the built picture has less conductor than the plan, or more. */

@@ -24,7 +24,7 @@ export interface Registered {
 }
 
 /** No step looks farther from an edge than this. */
-const FAR_PX = 16;
+const FAR_PX = 10;
 /** More than this a side is no matter of exposure or etching any more. */
 const MOST_SWELL_PX = 1;
 

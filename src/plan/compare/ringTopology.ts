@@ -1,6 +1,6 @@
 import { grown } from './bitmap.ts';
 import type { Difference } from './differences.ts';
-import { labelParts } from './labels.ts';
+import { components } from '../../copper/index.ts';
 import type { Registered } from './register.ts';
 
 export type MaskFaultKind = 'open' | 'short' | 'nibble' | 'spur' | 'pin-hole' | 'stray' | 'missing';
@@ -42,11 +42,12 @@ export function ringVerdict(pair: Registered, difference: Difference): RingVerdi
     plan[k] = pair.plan[i];
     copper[k] = pair.built[i];
   }
-  const planned = labelParts(plan, w, h).labels;
-  const now = labelParts(
+  const planned = components(plan, w, h, 8).labels;
+  const now = components(
     copper.map((on, k) => (on && !gone[k] ? 1 : 0)),
     w,
     h,
+    8,
   ).labels;
   const [whole, parts] = sign === 'missing' ? [planned, now] : [now, planned];
   const sides = partsOfWhole(own, ring, whole, parts);
@@ -114,7 +115,7 @@ function opensToPaper(
   h: number,
 ): boolean {
   const holes = near.map((inside, k) => (inside && !copper[k] ? 1 : 0));
-  const { labels } = labelParts(holes, w, h, false);
+  const { labels } = components(holes, w, h, 4);
   const touched = new Set(own.map((k) => labels[k]));
   let paper = 0;
   for (let k = 0; k < labels.length; k++) if (labels[k] && touched.has(labels[k]) && !plan[k]) paper++;

@@ -8,12 +8,12 @@ const KNIGHT = 11;
 /**
  * Distance of every pixel centre to the conductor's edge, both sides in one run of two sweeps.
  * @param farthestPx all that lies farther gets this distance: wide plains then cost next to nothing
- * @returns px, row-major; negative inside the conductor, half a pixel on the pixels at the edge; within 2 % of the
+ * @returns px, row-major; negative inside the conductor, half a pixel on the pixels at the edge; within 2.5 % of the
  *   Euclidean distance
  * @source 5-7-11 chamfer distance: Borgefors, "Distance transformations in digital images", CVGIP 34 (1986)
  */
 export function signedDistance({ width, height, on }: Bitmap, farthestPx = 1000): Float32Array {
-  const far = Math.round((farthestPx + 0.5) * SIDE);
+  const far = Math.floor((farthestPx + 0.5) * SIDE);
   // A frame of two pixels spares the sweeps every test for the border.
   const w = width + 4;
   const side = new Uint8Array(w * (height + 4)).fill(2);
