@@ -137,7 +137,15 @@ export type Advice =
   | { kind: 'split-colours'; state: string; low: string[]; high: string[] }
   | { kind: 'fewer-lamps'; state: string; now: number; most: number; because: 'dim' | 'load' }
   | { kind: 'second-cell'; state: string; mANow: number; mAThen: number }
-  | { kind: 'limit-current'; lamp: string; mA: number; ohm: number; bands: string[] }
+  | {
+      kind: 'limit-current';
+      state: string;
+      lamps: string[];
+      mA: number;
+      ohm: number;
+      bands: string[];
+      mAThen: number;
+    }
   | { kind: 'which-green'; lamps: string[] }
   | { kind: 'cell-too-low'; volt: number; lamps: string[] };
 
@@ -151,16 +159,17 @@ export interface Spread {
 
 /** How much resistance a joint bears before a lamp goes dark. */
 export interface JointNeed {
-  /** Element id: 'seam@x,y', 'contact C1', 'L1+' ... */
+  /** 'seam@x,y', 'contact C1', 'cell face +', 'legs of L1'. */
   joint: string;
   kind: JointKind;
   at?: readonly [number, number];
   state: string;
-  /** The first lamps to go dark (under 0.1 mA) or dim (under 0.5 mA), and at what resistance of the joint, ohm. */
-  darkens: string[];
-  darkOhm: number;
+  /** Lit lamps that are first to fall under 0.5 mA, and at what resistance of the joint, ohm. */
   dims: string[];
   dimOhm: number;
+  /** Lit lamps that are first to fall under 0.1 mA. */
+  darkens: string[];
+  darkOhm: number;
 }
 
 export type JointKind = 'seam' | 'contact' | 'lamp-leg' | 'cell-face';

@@ -42,7 +42,11 @@ describe('lamps in parallel: ngspice 39', () => {
   });
 
   it('agrees on one to eight lamps of each colour', () => {
-    const ours: Record<string, LampColour> = { yellow_green: 'yellow-green', true_green: 'green', uv400: 'uv' };
+    const ours: Record<string, LampColour> = {
+      yellow_green: 'yellow-green',
+      true_green: 'green',
+      uv400: 'uv',
+    };
     const rows = spiceTable('colours');
     expect(rows).toHaveLength(900);
     for (const row of rows) {

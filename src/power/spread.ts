@@ -1,0 +1,68 @@
+import type { Card } from '../card/index.ts';
+import { darkMA } from './brightness.ts';
+import { jointRanges } from './joints.ts';
+import { lampTable, shiftDiode } from './lampTable.ts';
+import type { StateCircuit } from './circuitOf.ts';
+import { normal, seeded } from './random.ts';
+import { solve } from './solve.ts';
+import type { Element, JointKind, Spread } from './types.ts';
+
+/** Forward voltages of one bag of lamps differ by some 0.05 V (one standard deviation): from memory, no source. */
+const forwardSpreadVolt = 0.05;
+/** Usual craft resistors. @source IEC 60062, gold band */
+const resistorTolerance = 0.05;
+
+/**
+ * What luck with parts and joints does to each lamp of a state: many draws of the same card.
+ * Joints are drawn evenly on a logarithmic scale over their range, forward voltages normally within the colour's limits.
+ */
+export function spreadOf(
+  state: string,
+  circuit: StateCircuit,
+  card: Card,
+  seed: number,
+  draws: number,
+): Spread {
+  const random = seeded(seed);
+  const kinds = new Map(circuit.joints.map(({ id, kind }) => [id, kind]));
+  const taken: Record<string, number[]> = Object.fromEntries(card.lamps.map(({ id }) => [id, []]));
+  for (let i = 0; i < draws; i++) {
+    const elements = circuit.elements.map((element) => drawElement(element, kinds, card, random));
+    const { amps } = solve({ elements });
+    for (const { id } of card.lamps) taken[id]?.push((amps.get(id) ?? 0) * 1000);
+  }
+  const lamps = Object.entries(taken).map(([id, values]) => [id, percentiles(values)] as const);
+  return { state, seed, draws, lamps: Object.fromEntries(lamps) };
+}
+
+function drawElement(
+  element: Element,
+  kinds: ReadonlyMap<string, JointKind>,
+  card: Card,
+  random: () => number,
+): Element {
+  if (element.kind === 'resistor') {
+    const kind = kinds.get(element.id);
+    return kind ? { ...element, ohm: drawJoint(kind, random) } : element;
+  }
+  if (element.kind === 'cell') return element;
+  const lamp = card.lamps.find(({ id }) => id === element.id);
+  if (!lamp) return element;
+  const [least, typical, most] = lampTable[lamp.colour].at5mA;
+  const shift = Math.min(most - typical, Math.max(least - typical, forwardSpreadVolt * normal(random)));
+  const resistor = lamp.series_ohm * (1 + resistorTolerance * (2 * random() - 1));
+  const legs = drawJoint('lamp-leg', random) + drawJoint('lamp-leg', random);
+  return { ...element, diode: shiftDiode(element.diode, shift), seriesOhm: resistor + legs };
+}
+
+function drawJoint(kind: JointKind, random: () => number): number {
+  const { least, most } = jointRanges[kind];
+  return least * (most / least) ** random();
+}
+
+function percentiles(values: number[]) {
+  const sorted = [...values].sort((a, b) => a - b);
+  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] ?? 0;
+  const darkShare = sorted.filter((mA) => mA < darkMA).length / sorted.length;
+  return { low: at(0.05), middle: at(0.5), high: at(0.95), darkShare };
+}

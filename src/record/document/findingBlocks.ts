@@ -1,0 +1,39 @@
+import type { Card } from '../../card/index.ts';
+import type { Finding } from '../../net/index.ts';
+import { recordWords as words } from '../../words/en/record.ts';
+import { cutOut } from '../drawing/markedSheet.ts';
+import type { EncodedImage } from '../drawing/types.ts';
+import { sayLength } from '../lengths.ts';
+import { sayFinding } from '../sayFinding.ts';
+import type { Recordable } from '../types.ts';
+import type { Block } from './types.ts';
+
+/** The findings in proof order, each with its number on the sheet and how it was or can be settled. */
+export function findingBlocks(checked: Recordable, card: Card, squared: EncodedImage | undefined): Block[] {
+  const heading: Block = { kind: 'heading', level: 2, text: words.sections.findings };
+  const { findings } = checked.netlist;
+  if (findings.length === 0) return [heading, { kind: 'para', text: words.noFindings }];
+  return [heading, ...findings.map((finding, i) => findingBlock(finding, i + 1, checked, card, squared))];
+}
+
+function findingBlock(
+  finding: Finding,
+  number: number,
+  checked: Recordable,
+  card: Card,
+  squared: EncodedImage | undefined,
+): Block {
+  const { say, do: todo, settle } = sayFinding(finding);
+  const place = words.place(sayLength(finding.at[0], card), sayLength(finding.at[1], card));
+  const certainty = words.certainty(Math.round(finding.certainty * 100));
+  return {
+    kind: 'finding',
+    number,
+    title: `${words.kinds[finding.kind]}, ${place}, ${certainty}`,
+    say,
+    todo,
+    settle,
+    ...(finding.checked ? { settled: words.settledBy(finding.checked.note) } : {}),
+    ...(squared ? { cutOut: cutOut(checked, squared, finding.at, number) } : {}),
+  };
+}

@@ -1,0 +1,25 @@
+import type { Card } from '../../card/index.ts';
+import { recordWords as words } from '../../words/en/record.ts';
+import type { Recordable } from '../types.ts';
+import type { Block } from './types.ts';
+
+/** Nets with their pieces, pads and copper. */
+export function netTable({ netlist }: Recordable, card: Card): Block[] {
+  const area = (mm2: number) =>
+    card.show_inches ? `${(mm2 / 645.16).toFixed(2)} sq in` : `${mm2.toFixed(0)} mm²`;
+  return [
+    { kind: 'heading', level: 2, text: words.sections.nets },
+    {
+      kind: 'table',
+      caption: words.nets.caption,
+      head: [...words.nets.head],
+      numeric: [false, false, false, true],
+      rows: netlist.nets.map((net) => [
+        net.id,
+        net.pieces.join(', '),
+        net.pads.join(', '),
+        area(net.areaMm2),
+      ]),
+    },
+  ];
+}

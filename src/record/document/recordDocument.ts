@@ -1,0 +1,82 @@
+import type { Card } from '../../card/index.ts';
+import type { PowerReport } from '../../power/index.ts';
+import { cautionWords } from '../../words/en/cautions.ts';
+import { recordWords as words } from '../../words/en/record.ts';
+import { markedSheet } from '../drawing/markedSheet.ts';
+import { sayLength } from '../lengths.ts';
+import type { Recordable, RecordImages } from '../types.ts';
+import { findingBlocks } from './findingBlocks.ts';
+import { netTable } from './netTable.ts';
+import { partsTable } from './partsTable.ts';
+import { stateTable } from './stateTable.ts';
+import type { Block, RecordDocument } from './types.ts';
+
+/** Everything on record of one card, in reading order. */
+export function recordDocument(
+  checked: Recordable,
+  power: PowerReport,
+  card: Card,
+  images: RecordImages = {},
+): RecordDocument {
+  const title = words.heading(card.title ?? words.untitled);
+  return {
+    title,
+    language: 'en',
+    blocks: [
+      { kind: 'heading', level: 1, text: title },
+      verdictBlock(checked),
+      ...aboutBlocks(checked, card),
+      { kind: 'heading', level: 2, text: words.sections.sheet },
+      figure(checked, images),
+      ...findingBlocks(checked, card, images.squared),
+      ...stateTable(power),
+      ...netTable(checked, card),
+      ...partsTable(card),
+      ...notSeenBlocks(checked),
+      ...cautionBlocks(),
+    ],
+  };
+}
+
+function verdictBlock({ verdict, netlist }: Recordable): Block {
+  const count = (weight: string) =>
+    netlist.findings.filter((finding) => finding.weight === weight && !finding.checked).length;
+  const text =
+    verdict === 'clear'
+      ? words.verdict.clear
+      : verdict === 'hold'
+        ? words.verdict.hold(count('holds'))
+        : words.verdict['clear-once-checked'](count('check'));
+  return { kind: 'verdict', text, hold: verdict === 'hold' };
+}
+
+function aboutBlocks({ photo, sheet, traced }: Recordable, card: Card): Block[] {
+  const width = sayLength(card.base.width_mm, card);
+  const height = sayLength(card.base.height_mm, card);
+  const gap = sayLength(traced.smallestGapMm, card);
+  const blocks: Block[] = [
+    { kind: 'para', text: words.madeFrom(photo.name, width, height) },
+    { kind: 'para', text: words.readAt(sheet.photoPxPerMm.toFixed(1), gap), small: true },
+  ];
+  if (card.note) blocks.push({ kind: 'para', text: `${words.sections.note}: ${card.note}` });
+  return blocks;
+}
+
+function figure(checked: Recordable, images: RecordImages): Block {
+  const drawing = markedSheet(checked, images.squared);
+  return { kind: 'figure', drawing, caption: drawing.title };
+}
+
+function notSeenBlocks({ netlist }: Recordable): Block[] {
+  const heading: Block = { kind: 'heading', level: 2, text: words.sections.notSeen };
+  if (netlist.notSeen.length === 0) return [heading, { kind: 'para', text: words.nothingUnseen }];
+  return [heading, { kind: 'list', items: netlist.notSeen }];
+}
+
+function cautionBlocks(): Block[] {
+  return [
+    { kind: 'heading', level: 2, text: cautionWords.heading },
+    { kind: 'para', text: cautionWords.defer },
+    { kind: 'cautions', items: cautionWords.items.map(({ title, text }) => ({ title, text })) },
+  ];
+}

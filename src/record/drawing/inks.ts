@@ -1,0 +1,12 @@
+import type { Ink } from './types.ts';
+
+/** Paper, graphite and one copper accent; the same in print and on screen. */
+export const inks: Record<Ink, string> = {
+  graphite: '#2b2b2e',
+  grey: '#77736b',
+  faint: '#d9d4c8',
+  paper: '#fcfbf7',
+  copper: '#a3501f',
+  foil: '#d8a27f',
+  lamp: '#fff3c4',
+};

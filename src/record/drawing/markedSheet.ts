@@ -1,0 +1,108 @@
+import type { Box, Point } from '../../geometry/index.ts';
+import { recordWords } from '../../words/en/record.ts';
+import type { Recordable } from '../types.ts';
+import { marginMm, placeMarks, type Mark } from './placeMarks.ts';
+import type { Drawing, EncodedImage, Shape } from './types.ts';
+
+/** The whole squared picture's box in the base's frame, mm. */
+export function sheetBox({ sheet }: Recordable): Box {
+  const [x0, y0] = sheet.originMm;
+  return { x0, y0, x1: x0 + sheet.width / sheet.pxPerMm, y1: y0 + sheet.height / sheet.pxPerMm };
+}
+
+/** The squared photograph with its numbered proof marks in the margins. */
+export function markedSheet(checked: Recordable, squared: EncodedImage | undefined): Drawing {
+  const box = sheetBox(checked);
+  const marks = placeMarks(checked.netlist.findings, box);
+  const picture: Shape[] = squared ? [{ kind: 'image', box, image: squared }] : [];
+  return {
+    title: recordWords.figure.sheet(marks.length),
+    box: { x0: box.x0 - marginMm, y0: box.y0 - 1, x1: box.x1 + marginMm, y1: box.y1 + 1 },
+    shapes: [...picture, frame(box), ...marks.flatMap(markShapes)],
+  };
+}
+
+function frame({ x0, y0, x1, y1 }: Box): Shape {
+  const corners: Point[] = [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+  ];
+  return { kind: 'path', lines: [corners], closed: true, stroke: 'graphite', width: 0.2 };
+}
+
+/** Shape tells the weight, so that no one needs the colour: filled holds, ringed asks for a check, dashed is a note. */
+export function markShapes({ number, finding, at, label, radius }: Mark): Shape[] {
+  const reach = Math.hypot(at[0] - label[0], at[1] - label[1]) || 1;
+  const towards: Point = [(at[0] - label[0]) / reach, (at[1] - label[1]) / reach];
+  const start: Point = [label[0] + towards[0] * radius, label[1] + towards[1] * radius];
+  const end: Point = [at[0] - towards[0] * 1.6, at[1] - towards[1] * 1.6];
+  const holds = finding.weight === 'holds';
+  return [
+    { kind: 'path', lines: [[start, end]], stroke: 'paper', width: 0.9, opacity: 0.75 },
+    { kind: 'path', lines: [[start, end]], stroke: 'copper', width: 0.35 },
+    { kind: 'circle', at, radius: 1.6, stroke: 'paper', width: 0.9, opacity: 0.75 },
+    { kind: 'circle', at, radius: 1.6, stroke: 'copper', width: 0.4 },
+    {
+      kind: 'circle',
+      at: label,
+      radius,
+      fill: holds ? 'copper' : 'paper',
+      stroke: 'copper',
+      width: 0.4,
+      ...(finding.weight === 'note' ? { dash: [0.8, 0.6] as const } : {}),
+    },
+    {
+      kind: 'text',
+      at: [label[0], label[1] + radius * 0.42],
+      text: String(number),
+      size: radius * 1.2,
+      anchor: 'middle',
+      bold: true,
+      ink: holds ? 'paper' : 'copper',
+    },
+  ];
+}
+
+/** A square cut-out of the photograph round a place, its ring in the middle. */
+export function cutOut(
+  checked: Recordable,
+  squared: EncodedImage,
+  at: Point,
+  number: number,
+  halfMm = 11,
+): Drawing {
+  const whole = sheetBox(checked);
+  const box = { x0: at[0] - halfMm, y0: at[1] - halfMm, x1: at[0] + halfMm, y1: at[1] + halfMm };
+  const seen = {
+    x0: Math.max(box.x0, whole.x0),
+    y0: Math.max(box.y0, whole.y0),
+    x1: Math.min(box.x1, whole.x1),
+    y1: Math.min(box.y1, whole.y1),
+  };
+  const picture: Shape[] =
+    seen.x1 > seen.x0 && seen.y1 > seen.y0
+      ? [{ kind: 'image', box: seen, image: squared, crop: toPixels(seen, whole, squared) }]
+      : [];
+  return {
+    title: recordWords.figure.cutOut(number),
+    box,
+    shapes: [
+      ...picture,
+      { kind: 'circle', at, radius: 3, stroke: 'paper', width: 1, opacity: 0.75 },
+      { kind: 'circle', at, radius: 3, stroke: 'copper', width: 0.45 },
+    ],
+  };
+}
+
+function toPixels(part: Box, whole: Box, image: EncodedImage): Box {
+  const sx = image.width / (whole.x1 - whole.x0);
+  const sy = image.height / (whole.y1 - whole.y0);
+  return {
+    x0: (part.x0 - whole.x0) * sx,
+    y0: (part.y0 - whole.y0) * sy,
+    x1: (part.x1 - whole.x0) * sx,
+    y1: (part.y1 - whole.y0) * sy,
+  };
+}

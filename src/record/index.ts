@@ -1,0 +1,4 @@
+export { checkJson, type CheckJson } from './checkJson.ts';
+export { htmlRecord } from './htmlRecord.ts';
+export type { EncodedImage } from './drawing/types.ts';
+export type { Recordable, RecordImages } from './types.ts';

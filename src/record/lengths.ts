@@ -1,0 +1,6 @@
+import type { Card } from '../card/index.ts';
+
+/** Says a length in the unit that the card is shown in. 1 inch = 25.4 mm exactly. */
+export function sayLength(mm: number, card: Pick<Card, 'show_inches'>, digits = 1): string {
+  return card.show_inches ? `${(mm / 25.4).toFixed(digits + 1)} in` : `${mm.toFixed(digits)} mm`;
+}
