@@ -16,7 +16,9 @@ export function necksOf(piece: Piece): Neck[] {
       found.push({ piece: piece.id, at: path[at], widthMm: widths[at], usualMm: piece.widthMm });
       continue;
     }
+    const most = Math.max(...widths);
     for (let k = 0; k < widths.length; k++) {
+      if (widths[k] >= 0.6 * most) continue;
       const usual = median(widths.slice(Math.max(0, k - reach), k + reach + 1));
       if (widths[k] >= 0.6 * usual) continue;
       let to = k;

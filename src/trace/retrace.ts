@@ -5,7 +5,7 @@ import { includePixel, noPixels, toPx, type Frame, type PixelBox } from './frame
 import { necksOf } from './necks.ts';
 import { describePiece } from './piece.ts';
 import { leastPiece } from './trace.ts';
-import type { Piece, Traced } from './types.ts';
+import type { Clearance, Piece, Traced } from './types.ts';
 
 /**
  * Renews a trace after the mask has changed within a box: only the pieces that reach into the box are labelled and
@@ -26,6 +26,7 @@ export function retrace(traced: Traced, mask: CopperMask, dirty: Box): Traced {
   const fresh = regrow(labels, mask.filled, free, frame, traced.pieces.length);
   const kept = traced.pieces.filter(({ id }) => !touched[id]);
   const rename = compact(labels, frame, kept, fresh);
+  const unchanged = new Set(kept.map(({ id }) => rename.get(id)!));
   const pieces = [
     ...kept.map((piece) => withId(piece, rename.get(piece.id)!)),
     ...fresh.map(({ id, box, area }) => describePiece(labels, rename.get(id)!, box, area, frame)),
@@ -33,12 +34,56 @@ export function retrace(traced: Traced, mask: CopperMask, dirty: Box): Traced {
   return {
     ...traced,
     pieces,
-    necks: pieces.flatMap(necksOf),
-    clearances: clearances(labels, frame),
+    necks: [
+      ...traced.necks
+        .filter(({ piece }) => !touched[piece])
+        .map((neck) => ({ ...neck, piece: rename.get(neck.piece)! })),
+      ...pieces.filter((_, n) => !unchanged.has(n + 1)).flatMap(necksOf),
+    ],
+    clearances: renewClearances(traced, pieces, unchanged, rename, around),
     crossings: traced.crossings
       .filter(({ at: [x, y] }) => x < dirty.x0 || x > dirty.x1 || y < dirty.y0 || y > dirty.y1)
       .map((crossing) => ({ ...crossing, piece: idAt(labels, frame, crossing.at) ?? 0 })),
   };
+}
+
+/** mm within which clearances are told. */
+const mostClearance = 4;
+
+/** Clearances round what has changed are measured again, the others keep what was found. */
+function renewClearances(
+  { labels, clearances: before, ...frame }: Traced,
+  pieces: Piece[],
+  unchanged: Set<number>,
+  rename: Map<number, number>,
+  around: PixelBox,
+): Clearance[] {
+  const near = { ...around };
+  for (const { id, box } of pieces) {
+    if (unchanged.has(id)) continue;
+    const { i0, j0, i1, j1 } = pixelsOf(box, frame);
+    includePixel(near, i0, j0);
+    includePixel(near, i1, j1);
+  }
+  const margin = Math.ceil(mostClearance * frame.pxPerMm);
+  const window = { i0: near.i0 - margin, j0: near.j0 - margin, i1: near.i1 + margin, j1: near.j1 + margin };
+  const found = clearances(labels, frame, mostClearance, window);
+  const known = new Map(found.map((clearance) => [`${clearance.a} ${clearance.b}`, clearance]));
+  for (const clearance of before) {
+    const ids = [rename.get(clearance.a), rename.get(clearance.b)];
+    if (ids.some((id) => id === undefined || !unchanged.has(id))) continue;
+    const [a, b] = ids as [number, number];
+    const key = a < b ? `${a} ${b}` : `${b} ${a}`;
+    const again = known.get(key);
+    if (again && again.mm <= clearance.mm) continue;
+    known.set(
+      key,
+      a < b
+        ? { ...clearance, a, b }
+        : { a: b, b: a, atA: clearance.atB, atB: clearance.atA, mm: clearance.mm },
+    );
+  }
+  return [...known.values()].sort((p, q) => p.mm - q.mm);
 }
 
 function idAt(labels: Int32Array, frame: Frame, at: readonly [number, number]): number | undefined {
@@ -62,7 +107,7 @@ function forBox({ i0, j0, i1, j1 }: PixelBox, width: number, call: (k: number) =
   for (let j = j0; j <= j1; j++) for (let k = j * width + i0; k <= j * width + i1; k++) call(k);
 }
 
-/** Takes the labels off all touched pieces; returns the pixels of copper that have to be labelled again. */
+/** Takes the labels off all touched pieces; returns places to label again from: where their rows of copper begin, and the box. */
 function clear(
   { pieces, labels }: Traced,
   touched: Uint8Array,
@@ -73,11 +118,14 @@ function clear(
   const free: number[] = [];
   for (const { id, box } of pieces) {
     if (!touched[id]) continue;
-    forBox(pixelsOf(box, frame), frame.width, (k) => {
-      if (labels[k] !== id) return;
-      labels[k] = 0;
-      if (copper[k]) free.push(k);
-    });
+    const { i0, j0, i1, j1 } = pixelsOf(box, frame);
+    for (let j = j0; j <= j1; j++) {
+      for (let k = j * frame.width + i0, end = j * frame.width + i1; k <= end; k++) {
+        if (labels[k] !== id) continue;
+        labels[k] = 0;
+        if (copper[k] && !copper[k - 1]) free.push(k);
+      }
+    }
   }
   forBox(around, frame.width, (k) => {
     if (copper[k] && !labels[k]) free.push(k);
@@ -99,35 +147,48 @@ function regrow(
   frame: Frame,
   highest: number,
 ): Fresh[] {
-  const { width, height } = frame;
   const fresh: Fresh[] = [];
-  const specks: number[] = [];
   let id = highest;
+  const least = leastPiece * frame.pxPerMm ** 2;
+  const specks: Fresh[] = [];
   for (const seed of free) {
     if (labels[seed]) continue;
-    id++;
-    const box = noPixels();
-    const flood = [seed];
-    labels[seed] = id;
-    for (let n = 0; n < flood.length; n++) {
-      const k = flood[n];
-      const i = k % width;
-      const j = (k - i) / width;
-      includePixel(box, i, j);
-      for (let side = 0; side < 4; side++) {
-        const near = side === 0 ? k - 1 : side === 1 ? k + 1 : side === 2 ? k - width : k + width;
-        if (side === 0 ? i === 0 : side === 1 ? i === width - 1 : side === 2 ? j === 0 : j === height - 1)
-          continue;
-        if (labels[near] || !copper[near]) continue;
-        labels[near] = id;
-        flood.push(near);
+    const found = flood(labels, copper, seed, ++id, frame);
+    (found.area >= least ? fresh : specks).push(found);
+  }
+  for (const speck of specks) {
+    forBox(speck.box, frame.width, (k) => {
+      if (labels[k] === speck.id) labels[k] = 0;
+    });
+  }
+  return fresh;
+}
+
+/** Labels all unlabelled copper that hangs together with the seed, row by row. */
+function flood(labels: Int32Array, copper: Uint8Array, seed: number, id: number, frame: Frame): Fresh {
+  const { width, height } = frame;
+  const box = noPixels();
+  let area = 0;
+  const seeds = [seed];
+  for (let k = seeds.pop(); k !== undefined; k = seeds.pop()) {
+    if (labels[k]) continue;
+    const row = Math.floor(k / width) * width;
+    let from = k;
+    let to = k;
+    while (from > row && copper[from - 1] && !labels[from - 1]) from--;
+    while (to < row + width - 1 && copper[to + 1] && !labels[to + 1]) to++;
+    labels.fill(id, from, to + 1);
+    area += to - from + 1;
+    includePixel(box, from - row, row / width);
+    includePixel(box, to - row, row / width);
+    for (const step of [row > 0 ? -width : 0, row / width < height - 1 ? width : 0]) {
+      if (!step) continue;
+      for (let n = from + step; n <= to + step; n++) {
+        if (copper[n] && !labels[n] && (n === from + step || !copper[n - 1] || labels[n - 1])) seeds.push(n);
       }
     }
-    if (flood.length >= leastPiece * frame.pxPerMm ** 2) fresh.push({ id, box, area: flood.length });
-    else specks.push(...flood);
   }
-  for (const k of specks) labels[k] = 0;
-  return fresh;
+  return { id, box, area };
 }
 
 /** Ids run 1..n without holes: the highest ids move into the places that have come free. */

@@ -1,10 +1,12 @@
 import type { CopperMask } from '../copper/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { clearances } from './clearance.ts';
+import { crossingsOf } from './crossings.ts';
 import type { Frame } from './frame.ts';
 import { labelPieces } from './label.ts';
 import { necksOf } from './necks.ts';
 import { describePiece } from './piece.ts';
+import { borderBlur } from './sharpness.ts';
 import type { Traced } from './types.ts';
 
 /** mm^2: less is a speck. */
@@ -20,6 +22,7 @@ export function trace(mask: CopperMask, sheet?: SquaredSheet): Traced {
   const frame: Frame = { width, height, pxPerMm, originMm };
   const { labels, boxes, areas } = labelPieces(mask.filled, width, height, leastPiece * pxPerMm ** 2);
   const pieces = boxes.map((box, k) => describePiece(labels, k + 1, box, areas[k], frame));
+  const blurPx = (sheet && borderBlur(pieces, mask, sheet)) ?? 1.5;
   return {
     ...frame,
     baseMm,
@@ -27,7 +30,13 @@ export function trace(mask: CopperMask, sheet?: SquaredSheet): Traced {
     pieces,
     necks: pieces.flatMap(necksOf),
     clearances: clearances(labels, frame),
-    crossings: [],
-    smallestGapMm: sheet ? Math.max(0.7, 7 / (1.4 * sheet.photoPxPerMm)) : 0.7,
+    crossings: sheet ? crossingsOf(pieces, labels, mask, sheet, blurPx) : [],
+    smallestGapMm: smallestGap(blurPx, pxPerMm),
   };
 }
+
+/**
+ * On generated creased strips of known blur nine cuts of ten were told from three standard deviations of the blur on;
+ * below a quarter of a millimetre a cut's own burr hides it.
+ */
+const smallestGap = (blurPx: number, pxPerMm: number): number => Math.max(0.25, (3 * blurPx) / pxPerMm);

@@ -52,8 +52,10 @@ export interface Clearance {
 /** A line seen across a strip, with what the profiles across it say. */
 export interface Crossing {
   at: Point;
-  /** Piece it lies on (in the filled mask), and the pieces on both sides in the strict mask when they differ. */
+  /** Piece it lies on. */
   piece: number;
+  /** The piece across it, where the filled mask is open there: two facing ends. */
+  other?: number;
   /** Width of the crossing along the strip, mm. */
   widthMm: number;
   /** Probabilities, summing to at most 1. */

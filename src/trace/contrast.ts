@@ -1,0 +1,71 @@
+import { median } from './polyline.ts';
+import type { Ribbon } from './ribbon.ts';
+
+/** Mean and spread of L*, a*, b* in a window of a ribbon. */
+export interface Colour {
+  mean: [number, number, number];
+  spread: [number, number, number];
+}
+
+/** Least spread that is believed of paper and of copper: noise, grain and JPEG leave about this much. */
+const paperFloor = [2.5, 1.5, 1.5] as const;
+const copperFloor = [6, 2.5, 2.5] as const;
+
+/** Robust colour (median, 1.48 MAD) of the picked samples; undefined when there are too few to tell. */
+export function colourOf(
+  { L, a, b }: Ribbon,
+  picked: readonly number[],
+  floor: readonly number[],
+  least = 12,
+): Colour | undefined {
+  if (picked.length < least) return undefined;
+  const colour: Colour = { mean: [0, 0, 0], spread: [0, 0, 0] };
+  [L, a, b].forEach((plane, c) => {
+    const values = picked.map((n) => plane[n]);
+    const middle = median(values);
+    colour.mean[c] = middle;
+    colour.spread[c] = Math.max(floor[c], 1.48 * median(values.map((v) => Math.abs(v - middle))));
+  });
+  return colour;
+}
+
+/** What the strip and the paper on its two sides look like round row s. */
+export interface Surroundings {
+  copper: Colour;
+  left: Colour | undefined;
+  right: Colour | undefined;
+}
+
+/**
+ * @param half half the strip's width, samples
+ * @param reach rows looked at before and after row s
+ * @param blur samples next to the border that belong to neither side
+ */
+export function surroundings(
+  ribbon: Ribbon,
+  s: number,
+  half: number,
+  reach: number,
+  blur: number,
+): Surroundings | undefined {
+  const { across, length, piece } = ribbon;
+  const middle = (across - 1) / 2;
+  const inner: number[] = [];
+  const left: number[] = [];
+  const right: number[] = [];
+  for (let r = Math.max(0, s - reach); r <= Math.min(length - 1, s + reach); r += 2) {
+    for (let t = 0; t < across; t += 2) {
+      const n = r * across + t;
+      const off = t - middle;
+      if (Math.abs(off) <= half - blur) inner.push(n);
+      else if (Math.abs(off) >= half + blur && piece[n] === 0) (off < 0 ? left : right).push(n);
+    }
+  }
+  const copper = colourOf(ribbon, inner, copperFloor);
+  if (!copper) return undefined;
+  return {
+    copper,
+    left: colourOf(ribbon, left, paperFloor),
+    right: colourOf(ribbon, right, paperFloor),
+  };
+}

@@ -1,0 +1,176 @@
+import type { CopperMask } from '../copper/index.ts';
+import type { Point } from '../geometry/index.ts';
+import type { SquaredSheet } from '../sheet/index.ts';
+import { surroundings, type Surroundings } from './contrast.ts';
+import { cutWidth } from './cutWidth.ts';
+import { paperEvidence } from './evidence.ts';
+import { facingEnds } from './facing.ts';
+import { toMm, type Frame } from './frame.ts';
+import { straighten, type Ribbon } from './ribbon.ts';
+import { seamLines } from './seamLines.ts';
+import { sidePaths } from './sidePath.ts';
+import type { Crossing, Piece } from './types.ts';
+
+/** mm beyond the strip's borders in which its paper is looked for. */
+const margin = 1.5;
+/** mm along the strip over which copper and paper are taken as alike, and the step between such windows. */
+const reach = 6;
+const window = 4;
+/** mm: two crossings nearer than this along a strip are one. */
+const apart = 1.5;
+
+/** The part of a ribbon that is tape, with what each of its samples says for paper. */
+interface StripEvidence {
+  ribbon: Ribbon;
+  /** First column of the strip in the ribbon, and how many. */
+  first: number;
+  columns: number;
+  evidence: Float32Array;
+  around: (s: number) => Surroundings | undefined;
+}
+
+/**
+ * Lines across strips: cuts that the filled mask bridges or that lie between two facing ends, seams, and places where
+ * glare hides what is there.
+ * @param blurPx how far a sharp border is spread in the squared picture, px
+ */
+export function crossingsOf(
+  pieces: readonly Piece[],
+  labels: Int32Array,
+  mask: CopperMask,
+  sheet: SquaredSheet,
+  blurPx: number,
+): Crossing[] {
+  const frame: Frame = mask;
+  const found: Crossing[] = [];
+  for (const piece of pieces) {
+    for (const line of piece.lines) {
+      if (line.lengthMm < 2 || line.path.length < 4) continue;
+      const widths = [...line.widths].sort((a, b) => a - b);
+      const strip = look(line.path, widths[widths.length >> 1], sheet, labels, frame, blurPx);
+      if (!strip) continue;
+      found.push(...cutsIn(strip, piece.id, frame));
+      found.push(...glareIn(strip, piece.id, mask, frame));
+      found.push(...seamsIn(strip, piece.id, frame));
+    }
+  }
+  for (const { a, b, path, widthMm } of facingEnds(pieces)) {
+    const strip = look(path, widthMm, sheet, labels, frame, blurPx);
+    if (!strip) continue;
+    const gap = Math.max(0, ...cutsIn(strip, a.piece, frame).map((cut) => cut.gap));
+    const at: Point = [(a.at[0] + b.at[0]) / 2, (a.at[1] + b.at[1]) / 2];
+    const width = Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1]);
+    found.push({ at, piece: a.piece, other: b.piece, widthMm: width, gap, seam: 0, glare: 1 - gap });
+  }
+  return strongest(found);
+}
+
+/** Straightens a strip and asks each of its samples. */
+function look(
+  path: readonly Point[],
+  widthMm: number,
+  sheet: SquaredSheet,
+  labels: Int32Array,
+  frame: Frame,
+  blurPx: number,
+): StripEvidence | undefined {
+  const { pxPerMm } = frame;
+  const half = Math.round((widthMm / 2) * pxPerMm);
+  const blur = Math.max(1, Math.round(1.5 * blurPx));
+  const inner = half - 1;
+  if (inner < 3) return undefined;
+  const ribbon = straighten(path, widthMm / 2 + margin, sheet, labels, frame);
+  const columns = 2 * inner + 1;
+  const first = (ribbon.across - 1) / 2 - inner;
+  const rows = Math.round(window * pxPerMm);
+  const views = Array.from({ length: Math.ceil(ribbon.length / rows) }, (_, n) =>
+    surroundings(ribbon, Math.round((n + 0.5) * rows), half, Math.round(reach * pxPerMm), blur),
+  );
+  const around = (s: number): Surroundings | undefined => views[Math.floor(s / rows)];
+  const evidence = new Float32Array(ribbon.length * columns).fill(-1);
+  for (let s = 0; s < ribbon.length; s++) {
+    const view = around(s);
+    if (!view) continue;
+    for (let t = 0; t < columns; t++) {
+      evidence[s * columns + t] = paperEvidence(ribbon, s * ribbon.across + first + t, view);
+    }
+  }
+  return { ribbon, first, columns, evidence, around };
+}
+
+/** Ways of paper from side to side, best first within each stretch. */
+function cutsIn(strip: StripEvidence, piece: number, frame: Frame): Crossing[] {
+  const { ribbon, columns, evidence } = strip;
+  const { mean, rowsFrom } = sidePaths(evidence, ribbon.length, columns);
+  const near = Math.round(apart * frame.pxPerMm);
+  const cuts: Crossing[] = [];
+  for (let s = 0; s < ribbon.length; s++) {
+    if (mean[s] < -0.2) continue;
+    let top = s;
+    let end = s;
+    while (end < ribbon.length && mean[end] >= -0.2 && end - s < 8 * near) {
+      if (mean[end] > mean[top]) top = end;
+      end++;
+    }
+    const rows = rowsFrom(top);
+    const along = [...rows].map((row, t) => evidence[row * columns + t]);
+    const share = along.filter((v) => v > 0).length / columns;
+    const gap = (1 / (1 + Math.exp(-2.2 * (mean[top] - 0.9)))) * Math.min(1, share / 0.85) ** 2;
+    const width = cutWidth(strip, rows) / frame.pxPerMm;
+    const [x, y] = ribbon.centre[rows[columns >> 1]];
+    cuts.push({ at: toMm(frame, x, y), piece, widthMm: width, gap, seam: 0, glare: 0 });
+    s = end + near;
+  }
+  return cuts.filter(({ gap }) => gap > 0.1);
+}
+
+/** Stretches that only the bridging made copper, from side to side. */
+function glareIn(
+  { ribbon, first, columns }: StripEvidence,
+  piece: number,
+  mask: CopperMask,
+  frame: Frame,
+): Crossing[] {
+  const bridged = new Uint8Array(ribbon.length);
+  for (let s = 0; s < ribbon.length; s++) {
+    let seen = 0;
+    for (let t = 0; t < columns; t++) {
+      const off = first + t - (ribbon.across - 1) / 2;
+      const i = Math.floor(ribbon.centre[s][0] + off * ribbon.normal[s][0]);
+      const j = Math.floor(ribbon.centre[s][1] + off * ribbon.normal[s][1]);
+      if (i >= 0 && j >= 0 && i < frame.width && j < frame.height) seen += mask.strict[j * frame.width + i];
+    }
+    bridged[s] = seen < 0.1 * columns ? 1 : 0;
+  }
+  const found: Crossing[] = [];
+  for (let s = 0; s < ribbon.length; s++) {
+    if (!bridged[s]) continue;
+    let end = s;
+    while (end < ribbon.length && bridged[end]) end++;
+    const [x, y] = ribbon.centre[(s + end) >> 1];
+    const widthMm = (end - s) / frame.pxPerMm;
+    if (widthMm > 0.2) found.push({ at: toMm(frame, x, y), piece, widthMm, gap: 0, seam: 0, glare: 0.7 });
+    s = end;
+  }
+  return found;
+}
+
+function seamsIn({ ribbon, first, columns }: StripEvidence, piece: number, frame: Frame): Crossing[] {
+  return seamLines(ribbon, first, columns).map(({ row, share, widthPx }) => {
+    const [x, y] = ribbon.centre[row];
+    const seam = Math.min(0.8, Math.max(0, (share - 0.7) * 2.5));
+    return { at: toMm(frame, x, y), piece, widthMm: widthPx / frame.pxPerMm, gap: 0, seam, glare: 0 };
+  });
+}
+
+/** Of crossings that tell of one and the same place the most certain stays: a cut above a seam above glare. */
+function strongest(found: Crossing[]): Crossing[] {
+  const rank = ({ gap, seam, glare }: Crossing): number => 4 * gap + 2 * seam + glare;
+  const kept: Crossing[] = [];
+  for (const crossing of [...found].sort((a, b) => rank(b) - rank(a))) {
+    const [x, y] = crossing.at;
+    if (kept.some(({ at, widthMm }) => Math.hypot(at[0] - x, at[1] - y) < Math.max(apart, widthMm))) continue;
+    kept.push(crossing);
+  }
+  return kept;
+}
