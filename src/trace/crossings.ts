@@ -2,14 +2,16 @@ import type { CopperMask } from '../copper/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { surroundings, type Surroundings } from './contrast.ts';
-import { cutWidth } from './cutWidth.ts';
+import { cutProbability } from './cutProbability.ts';
+import { cutShape } from './cutShape.ts';
 import { paperEvidence } from './evidence.ts';
 import { facingEnds } from './facing.ts';
 import { toMm, type Frame } from './frame.ts';
 import { straighten, type Ribbon } from './ribbon.ts';
+import { branchSeams } from './branchSeams.ts';
 import { seamLines } from './seamLines.ts';
 import { sidePaths } from './sidePath.ts';
-import type { Crossing, Piece } from './types.ts';
+import type { CentreLine, Crossing, Piece } from './types.ts';
 
 /** mm beyond the strip's borders in which its paper is looked for. */
 const margin = 1.5;
@@ -40,29 +42,41 @@ export function crossingsOf(
   mask: CopperMask,
   sheet: SquaredSheet,
   blurPx: number,
+  smallestGapMm: number,
 ): Crossing[] {
   const frame: Frame = mask;
   const found: Crossing[] = [];
   for (const piece of pieces) {
     for (const line of piece.lines) {
-      if (line.lengthMm < 2 || line.path.length < 4) continue;
+      if (line.path.length < 8) continue;
       const widths = [...line.widths].sort((a, b) => a - b);
-      const strip = look(line.path, widths[widths.length >> 1], sheet, labels, frame, blurPx);
+      const strip = look(openPart(line, piece), widths[widths.length >> 1], sheet, labels, frame, blurPx);
       if (!strip) continue;
-      found.push(...cutsIn(strip, piece.id, frame));
+      found.push(...cutsIn(strip, piece.id, frame, smallestGapMm));
       found.push(...glareIn(strip, piece.id, mask, frame));
       found.push(...seamsIn(strip, piece.id, frame));
     }
   }
+  for (const piece of pieces) found.push(...branchSeams(piece));
   for (const { a, b, path, widthMm } of facingEnds(pieces)) {
     const strip = look(path, widthMm, sheet, labels, frame, blurPx);
     if (!strip) continue;
-    const gap = Math.max(0, ...cutsIn(strip, a.piece, frame).map((cut) => cut.gap));
+    const gap = Math.max(0, ...cutsIn(strip, a.piece, frame, smallestGapMm).map((cut) => cut.gap));
     const at: Point = [(a.at[0] + b.at[0]) / 2, (a.at[1] + b.at[1]) / 2];
     const width = Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1]);
     found.push({ at, piece: a.piece, other: b.piece, widthMm: width, gap, seam: 0, glare: 1 - gap });
   }
   return strongest(found);
+}
+
+/** mm at a free end that are not asked: beyond a slanted end lies paper, which is no cut. */
+const endMargin = 0.8;
+
+/** A centre-line without its free ends. */
+function openPart({ path }: CentreLine, { ends }: Piece): readonly Point[] {
+  const skip = Math.ceil(endMargin / 0.5);
+  const free = (p: Point): boolean => ends.some(({ at }) => Math.hypot(at[0] - p[0], at[1] - p[1]) < 0.1);
+  return path.slice(free(path[0]) ? skip : 0, free(path[path.length - 1]) ? -skip : undefined);
 }
 
 /** Straightens a strip and asks each of its samples. */
@@ -88,18 +102,30 @@ function look(
   );
   const around = (s: number): Surroundings | undefined => views[Math.floor(s / rows)];
   const evidence = new Float32Array(ribbon.length * columns).fill(-1);
+  const bent = bends(ribbon);
   for (let s = 0; s < ribbon.length; s++) {
     const view = around(s);
     if (!view) continue;
     for (let t = 0; t < columns; t++) {
-      evidence[s * columns + t] = paperEvidence(ribbon, s * ribbon.across + first + t, view);
+      const n = s * ribbon.across + first + t;
+      const beside = bent[s] && ribbon.piece[n] <= 0;
+      evidence[s * columns + t] = beside ? -3 : paperEvidence(ribbon, n, view);
     }
   }
   return { ribbon, first, columns, evidence, around };
 }
 
+/** Rows at which the strip turns a corner: there the columns reach over its outer side, and paper is no cut. */
+function bends({ normal, length }: Ribbon): boolean[] {
+  return normal.map((n, s) => {
+    const before = normal[Math.max(0, s - 25)];
+    const after = normal[Math.min(length - 1, s + 25)];
+    return Math.min(n[0] * before[0] + n[1] * before[1], n[0] * after[0] + n[1] * after[1]) < 0.96;
+  });
+}
+
 /** Ways of paper from side to side, best first within each stretch. */
-function cutsIn(strip: StripEvidence, piece: number, frame: Frame): Crossing[] {
+function cutsIn(strip: StripEvidence, piece: number, frame: Frame, smallestGapMm: number): Crossing[] {
   const { ribbon, columns, evidence } = strip;
   const { mean, rowsFrom } = sidePaths(evidence, ribbon.length, columns);
   const near = Math.round(apart * frame.pxPerMm);
@@ -113,12 +139,13 @@ function cutsIn(strip: StripEvidence, piece: number, frame: Frame): Crossing[] {
       end++;
     }
     const rows = rowsFrom(top);
-    const along = [...rows].map((row, t) => evidence[row * columns + t]);
-    const share = along.filter((v) => v > 0).length / columns;
-    const gap = (1 / (1 + Math.exp(-2.2 * (mean[top] - 0.9)))) * Math.min(1, share / 0.85) ** 2;
-    const width = cutWidth(strip, rows) / frame.pxPerMm;
+    const share = rows.filter((row, t) => evidence[row * columns + t] > 0).length / columns;
+    const shape = cutShape(strip, rows);
+    const widthMm = shape.width / frame.pxPerMm;
+    const view = strip.around(top);
+    const gap = view ? cutProbability(mean[top], share, shape, widthMm / smallestGapMm, view) : 0;
     const [x, y] = ribbon.centre[rows[columns >> 1]];
-    cuts.push({ at: toMm(frame, x, y), piece, widthMm: width, gap, seam: 0, glare: 0 });
+    cuts.push({ at: toMm(frame, x, y), piece, widthMm, gap, seam: 0, glare: 0 });
     s = end + near;
   }
   return cuts.filter(({ gap }) => gap > 0.1);
@@ -158,7 +185,7 @@ function glareIn(
 function seamsIn({ ribbon, first, columns }: StripEvidence, piece: number, frame: Frame): Crossing[] {
   return seamLines(ribbon, first, columns).map(({ row, share, widthPx }) => {
     const [x, y] = ribbon.centre[row];
-    const seam = Math.min(0.8, Math.max(0, (share - 0.7) * 2.5));
+    const seam = 0.35 + 0.25 * share;
     return { at: toMm(frame, x, y), piece, widthMm: widthPx / frame.pxPerMm, gap: 0, seam, glare: 0 };
   });
 }

@@ -3,7 +3,7 @@ import type { Ribbon } from './ribbon.ts';
 /** Slopes, rows per column, at which a line across the strip is looked for. */
 const slopes = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1];
 /** Steps in L* below this are texture. */
-const least = 2;
+const least = 3;
 /** Rows within which two lines are one. */
 const apart = 15;
 
@@ -40,7 +40,7 @@ export function seamLines(ribbon: Ribbon, first: number, columns: number): SeamL
       share = Math.max(share, agreement(step, s, slope, length, columns, skip));
       share = Math.max(share, agreement(line, s, slope, length, columns, skip));
     }
-    if (share < 0.85) continue;
+    if (share < 0.96) continue;
     const last = best[best.length - 1];
     if (!last || s - last.row > apart) best.push({ row: s, share, widthPx: 2 });
     else if (share > last.share) best[best.length - 1] = { row: s, share, widthPx: 2 };

@@ -6,12 +6,22 @@ import type { Ribbon } from './ribbon.ts';
 const soft = 4;
 const solid = 5;
 
+/** How a cut lies across the strip. */
+export interface CutShape {
+  /** Along the strip, in rows, to a fraction of one. */
+  width: number;
+  /** How far the middles of its rows lie off a straight line, median, in rows. A cut is straight, a facet's glint is not. */
+  crooked: number;
+  /** Median deviation of the width over the columns, as a share of it. */
+  uneven: number;
+}
+
 /**
- * Width of a cut along the strip, in rows, to a fraction of one: at each column the share of paper in each row is added
- * up over the cut and its blurred borders; the median over the columns counts.
+ * At each column the share of paper in each row is added up over the cut and its blurred borders; the median over the
+ * columns is the width.
  * @param rows row of the cut at each column of the strip
  */
-export function cutWidth(
+export function cutShape(
   strip: {
     ribbon: Ribbon;
     first: number;
@@ -20,20 +30,44 @@ export function cutWidth(
     around: (s: number) => Surroundings | undefined;
   },
   rows: Int32Array,
-): number {
+): CutShape {
   const { ribbon, first, columns, evidence, around } = strip;
   const widths: number[] = [];
+  const runs: number[] = [];
+  const middles: number[] = [];
   for (let t = 0; t < columns; t++) {
     let from = rows[t];
     let to = rows[t];
     while (from > 0 && evidence[(from - 1) * columns + t] > 0) from--;
     while (to < ribbon.length - 1 && evidence[(to + 1) * columns + t] > 0) to++;
+    runs.push(to - from + 1);
+    middles.push((from + to) / 2);
     const view = around(rows[t]);
     const paper = view?.left ?? view?.right;
     const width = paper && integrate(ribbon, first + t, from, to, paper.mean, paper.spread);
     if (width !== undefined) widths.push(width);
   }
-  return median(widths);
+  const run = median(runs);
+  return {
+    width: widths.length ? median(widths) : run,
+    crooked: offLine(middles),
+    uneven: median(runs.map((r) => Math.abs(r - run))) / run,
+  };
+}
+
+/** Median distance of a sequence from its least-squares line. */
+function offLine(values: readonly number[]): number {
+  const n = values.length;
+  const middle = (n - 1) / 2;
+  const mean = values.reduce((sum, v) => sum + v, 0) / n;
+  let up = 0;
+  let across = 0;
+  values.forEach((v, t) => {
+    up += (t - middle) * (v - mean);
+    across += (t - middle) ** 2;
+  });
+  const slope = across ? up / across : 0;
+  return median(values.map((v, t) => Math.abs(v - mean - slope * (t - middle))));
 }
 
 function integrate(
