@@ -1,1 +1,2 @@
+export * from './built/index.ts';
 export * from './compare/index.ts';

@@ -31,6 +31,7 @@ export const planWords = {
   maskFault: (kind: keyof typeof maskFaults) => maskFaults[kind],
   maskFaultLine: (kind: keyof typeof maskFaults, x: string, y: string, size: string, net: boolean) =>
     `${maskFaults[kind].padEnd(16)} at ${x}, ${y}   ${size}${net ? '   changes a net' : ''}`,
+  progress: (laid: number, of: number) => `${laid} of ${of} ${of === 1 ? 'strip' : 'strips'} laid`,
   compareClear: 'Same nets: no open and no short against the plan.',
   compareHolds: (opens: number, shorts: number, missing: number) =>
     `Hold: ${[

@@ -1,0 +1,130 @@
+import type { Card, PlanStrip } from '../../card/index.ts';
+import type { Point } from '../../geometry/index.ts';
+import type { Finding, Netlist } from '../../net/index.ts';
+import { cellTable } from '../../power/cellTable.ts';
+import type { Traced } from '../../trace/index.ts';
+import type { Ribbon } from '../strip/ribbon.ts';
+import { lengthOf } from '../strip/ribbon.ts';
+import { extraCopper } from './extra.ts';
+import { shiftedLamps } from './lampPlaces.ts';
+import { netsAgainstPlan } from './netsAgainstPlan.ts';
+import { ownership } from './ownership.ts';
+import type { Cover } from './standing.ts';
+import { standingOf } from './standing.ts';
+import type { PlanComparison, StripStanding } from './types.ts';
+
+/** Fewer than this share of the strips laid: the card is half built, and what is not laid is no fault. */
+const FINISHED = 0.7;
+const LAMP_BODY_MM = 3;
+/** A hand lays a strip this near to its plan: copper so near belongs to it. */
+const OWN_SLACK_MM = 0.8;
+
+/**
+ * The build against the card's plan, in the base's frame (flaps as photographed open).
+ * @param netlist built nets; gaps and bridges are told by them, not by single pieces
+ */
+export function comparePlan(traced: Traced, netlist: Netlist, card: Card): PlanComparison {
+  const strips = card.plan?.strips ?? [];
+  const covers = coversOf(card);
+  const ribbons = strips.map(ribbonOf);
+  const owners = ownership(ribbons, OWN_SLACK_MM, traced);
+  const standings = strips.map((strip, k) => standingOf(strip, k, owners, covers, traced));
+  const seen = standings.filter(({ standing }) => standing !== 'unseen');
+  const laid = seen.filter(({ standing }) => standing === 'laid' || standing === 'shifted').length;
+  const halfBuilt = laid < FINISHED * seen.length;
+  return {
+    strips: standings,
+    progress: { laid, of: strips.length },
+    halfBuilt,
+    findings: [
+      ...standings.flatMap((standing, k) => stripFinding(strips[k], standing, halfBuilt)),
+      ...extraStrips(traced, card, strips, standings),
+      ...shiftedLamps(card),
+      ...netsAgainstPlan(strips, standings, covers, traced, netlist),
+    ],
+  };
+}
+
+function ribbonOf(strip: PlanStrip): Ribbon {
+  return { path: strip.path, widthMm: strip.width_mm };
+}
+
+function coversOf({ lamps, cell }: Card): Cover[] {
+  const covers = lamps.map(({ plus, minus }) => ({
+    at: [(plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2] as Point,
+    radiusMm: LAMP_BODY_MM,
+  }));
+  return cell ? [...covers, { at: cell.at, radiusMm: cellTable[cell.kind].diameterMm / 2 + 0.5 }] : covers;
+}
+
+function stripFinding(strip: PlanStrip, { standing, shiftMm }: StripStanding, halfBuilt: boolean): Finding[] {
+  const at = middleOf(strip.path);
+  const common = { lamps: [], nets: [strip.net], sheet: strip.on };
+  if (standing === 'shifted') {
+    const [dxMm, dyMm] = shiftMm;
+    return [
+      {
+        ...common,
+        kind: 'shifted-strip',
+        at: [at[0] + dxMm, at[1] + dyMm],
+        sizeMm: Math.hypot(dxMm, dyMm),
+        certainty: 0.9,
+        weight: 'check',
+        facts: { strip: strip.id, dxMm, dyMm },
+      },
+    ];
+  }
+  if (standing !== 'to-lay') return [];
+  return [
+    {
+      ...common,
+      kind: 'missing-strip',
+      at,
+      sizeMm: lengthOf(strip.path),
+      certainty: 0.95,
+      weight: halfBuilt ? 'note' : 'holds',
+      facts: { strip: strip.id, stillToLay: halfBuilt },
+    },
+  ];
+}
+
+function extraStrips(traced: Traced, card: Card, strips: PlanStrip[], standings: StripStanding[]): Finding[] {
+  const moved = strips.map((strip, k) => {
+    const [dx, dy] = standings[k].shiftMm;
+    return { path: strip.path.map(([x, y]): Point => [x + dx, y + dy]), widthMm: strip.width_mm };
+  });
+  const own = [...card.flaps, ...card.patches].flatMap(({ strips: s }) =>
+    s.map(({ path, width_mm }) => ({ path, widthMm: width_mm })),
+  );
+  const legs = card.lamps.map(({ plus, minus }) => ({ path: [plus, minus], widthMm: 4 }));
+  const nest = card.cell ? [cellDisc(card.cell.at, cellTable[card.cell.kind].diameterMm)] : [];
+  return extraCopper(traced, [...strips.map(ribbonOf), ...moved, ...own, ...legs, ...nest]).map((extra) => ({
+    kind: 'extra-strip' as const,
+    at: extra.at,
+    sizeMm: extra.lengthMm,
+    certainty: 0.85,
+    weight: 'check' as const,
+    lamps: [],
+    nets: [],
+    sheet: 'base',
+    facts: { piece: extra.piece, areaMm2: extra.areaMm2 },
+  }));
+}
+
+/** A disc as a very short, very wide ribbon with a corner in it. */
+function cellDisc(at: Point, diameterMm: number): Ribbon {
+  return { path: [[at[0] - 0.1, at[1]], at, [at[0] + 0.1, at[1]]], widthMm: diameterMm };
+}
+
+/** The place half way along a path. */
+function middleOf(path: readonly Point[]): Point {
+  let left = lengthOf(path) / 2;
+  for (let k = 1; k < path.length; k++) {
+    const [a, b] = [path[k - 1], path[k]];
+    const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+    if (length >= left && length)
+      return [a[0] + ((b[0] - a[0]) * left) / length, a[1] + ((b[1] - a[1]) * left) / length];
+    left -= length;
+  }
+  return path[path.length - 1];
+}
