@@ -1,5 +1,5 @@
 import type { Finding } from '../net/index.ts';
-import { recordWords } from '../words/en/record.ts';
+import { findingWords as words } from '../words/en/findings.ts';
 
 /** A finding in words: what is wrong, what to do, and what would settle it. */
 export interface FindingWords {
@@ -8,9 +8,96 @@ export interface FindingWords {
   settle: string;
 }
 
-/** What a finding has to say, from its kind and place. */
-export function sayFinding({ kind, at, sizeMm }: Finding): FindingWords {
-  const place = recordWords.place(`${at[0].toFixed(1)} mm`, `${at[1].toFixed(1)} mm`);
-  const size = sizeMm === undefined ? '' : `, ${sizeMm.toFixed(1)} mm`;
-  return { say: `${recordWords.kinds[kind]} ${place}${size}.`, do: '', settle: '' };
+/** How a length is written. */
+export type Lengths = (mm: number) => string;
+
+const inMm: Lengths = (mm) => `${mm.toFixed(1)} mm`;
+
+/** What a finding has to say, from its kind, size and facts; under 0.5 it says that it is not sure. */
+export function sayFinding(finding: Finding, lengths: Lengths = inMm): FindingWords {
+  const said = sentences(finding, lengths);
+  const unsure = finding.certainty < 0.5 && finding.kind !== 'gap' ? `${words.lookHere} ` : '';
+  return { say: unsure + said.say, do: said.do, settle: said.settle ?? words.settleByEye };
+}
+
+interface Said {
+  say: string;
+  do: string;
+  settle?: string;
+}
+
+function sentences({ kind, sizeMm = 0, lamps, facts, certainty }: Finding, lengths: Lengths): Said {
+  const size = lengths(sizeMm);
+  const lamp = lamps.join(', ');
+  const fact = (key: string) => String(facts[key] ?? '');
+  const length = (key: string) => lengths(Number(facts[key] ?? 0));
+  switch (kind) {
+    case 'shorted-cell': {
+      const { rim, copper, do: act, settle } = words.shortedCell;
+      return { say: facts.rim ? rim : copper, do: act, settle };
+    }
+    case 'bridge':
+      return { ...words.bridge, say: words.bridge.say(size, fact('between'), fact('and')) };
+    case 'gap':
+      return certainty < 0.5
+        ? { say: words.gap.unsure(size), do: words.gap.look, settle: words.gap.settle(lamp) }
+        : {
+            say: words.gap.say(size) + (lamp ? words.gap.starves(lamp) : ''),
+            do: words.gap.do,
+            settle: words.gap.settle(lamp),
+          };
+    case 'reversed-lamp':
+      return allOf(words.reversedLamp, lamp);
+    case 'lamp-off-strip': {
+      const { say, both, by, do: act, settle } = words.lampOffStrip;
+      const off = sizeMm > 0 ? by(size) : '';
+      return {
+        say: facts.pad === 'both' ? both(lamp) : say(lamp, fact('pad'), off),
+        do: act(lamp),
+        settle: settle(lamp),
+      };
+    }
+    case 'lamp-on-one-strip': {
+      const { say, do: act, settle } = words.lampOnOneStrip;
+      return { say: say(lamp), do: act(lamp), settle };
+    }
+    case 'unfed-lamp': {
+      const { say, do: act, settle } = words.unfedLamp;
+      return { say: say(lamp), do: act, settle: settle(lamp) };
+    }
+    case 'lit-at-rest':
+      return { ...words.litAtRest, say: words.litAtRest.say(lamp, fact('state')) };
+    case 'missed-contact':
+      return { ...words.missedContact, say: missed(fact('of'), Number(facts.sides ?? 0)) };
+    case 'missing-strip':
+      return { ...words.missingStrip, say: words.missingStrip.say(fact('strip')) };
+    case 'extra-strip':
+      return words.extraStrip;
+    case 'shifted-strip':
+      return { ...words.shiftedStrip, say: words.shiftedStrip.say(fact('strip'), size) };
+    case 'shifted-lamp':
+      return { ...words.shiftedLamp, say: words.shiftedLamp.say(lamp, size) };
+    case 'tight':
+      return { ...words.tight, say: words.tight.say(size, length('limit')) };
+    case 'narrow-neck':
+      return { ...words.narrowNeck, say: words.narrowNeck.say(size, length('usual')) };
+    case 'seam':
+      return { ...words.seam, say: facts.glare ? words.seam.glare : words.seam.say };
+    case 'loose-end':
+      return words.looseEnd;
+    case 'near-edge':
+      return { ...words.nearEdge, say: words.nearEdge.say(size, length('limit')) };
+  }
+}
+
+function allOf(
+  { say, do: act, settle }: Record<'say' | 'do' | 'settle', (lamp: string) => string>,
+  lamp: string,
+): Said {
+  return { say: say(lamp), do: act(lamp), settle: settle(lamp) };
+}
+
+function missed(of: string, sides: number): string {
+  if (of.startsWith('cell')) return words.missedContact.cell;
+  return sides === 0 ? words.missedContact.none(of) : words.missedContact.one(of);
 }

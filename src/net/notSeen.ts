@@ -1,0 +1,18 @@
+import type { Card } from '../card/index.ts';
+import type { Traced } from '../trace/index.ts';
+import { findingWords as words } from '../words/en/findings.ts';
+
+/** Finer gaps than this are said to be beyond the photograph, mm. */
+const fineMm = 0.5;
+
+/** What no photograph shows, or this one does not: listed, never passed. */
+export function notSeen(traced: Traced, card: Card): string[] {
+  const said: string[] = [words.notSeen.joints, words.notSeen.parts];
+  if (card.patches.length > 0) said.unshift(words.notSeen.patches);
+  if (card.lamps.length > 0 || card.cell) said.push(words.notSeen.covered);
+  if (!card.cell) said.push(words.notSeen.noCell);
+  if (card.flaps.length > 0 || card.contacts.length > 0) said.push(words.notSeen.contacts);
+  if (traced.smallestGapMm > fineMm)
+    said.push(words.notSeen.fineGaps(`${traced.smallestGapMm.toFixed(1)} mm`));
+  return said;
+}

@@ -1,0 +1,14 @@
+import type { Card } from '../card/index.ts';
+import type { Traced } from '../trace/index.ts';
+import { cellFaces } from './cellFaces.ts';
+import { contactSides } from './contactSides.ts';
+import { lampPads } from './lampPads.ts';
+import type { Attached } from './types.ts';
+
+/** Lays every lamp, the cell and every contact of a card on the traced copper. */
+export function attach(traced: Traced, card: Card): Attached {
+  const pads = card.lamps.flatMap((lamp) => lampPads(traced, lamp));
+  const faces = card.cell ? cellFaces(traced, card.cell) : { pads: [], underCell: [] };
+  const contacts = card.contacts.flatMap((contact) => contactSides(traced, contact));
+  return { pads: [...pads, ...faces.pads, ...contacts], underCell: faces.underCell };
+}

@@ -1,0 +1,5 @@
+export { attach } from './attach.ts';
+export { cellDiameterMm } from './cellFaces.ts';
+export { contactPlace, sidesOf } from './contactSides.ts';
+export { nearPieces, pieceAt, type NearPiece } from './nearest.ts';
+export type { Attached, PadPlace } from './types.ts';
