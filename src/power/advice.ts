@@ -15,13 +15,11 @@ const unevenRatio = 3;
 
 /** What would light the card better, from a fresh cell's currents. */
 export function adviceOn(states: readonly SolvedState[], balance: readonly Balance[], card: Card): Advice[] {
-  return [
-    ...tooLow(card),
-    ...whichGreen(card),
-    ...balancing(states, balance, card),
-    ...limiting(states, card),
-    ...crowding(states, card),
-  ];
+  const mixed = balancing(states, balance, card);
+  // A resistor for the 2 V lamps settles the load too, so one remedy is named, not three.
+  const greedy = mixed.length > 0 ? [] : limiting(states, card);
+  const crowded = greedy.length > 0 || mixed.length > 0 ? [] : crowding(states, card);
+  return [...tooLow(card), ...whichGreen(card), ...mixed, ...greedy, ...crowded];
 }
 
 function tooLow(card: Card): Advice[] {

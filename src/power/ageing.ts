@@ -1,7 +1,7 @@
 import type { Card } from '../card/index.ts';
 import { darkMA, dimMA } from './brightness.ts';
 import { cellAt, cellTable } from './cellTable.ts';
-import { solve } from './solve.ts';
+import { solverOf, type Solver } from './solve.ts';
 import type { AgeStep, Circuit, RunTime } from './types.ts';
 
 const shown = [1, 0.75, 0.5, 0.3, 0.2, 0.1, 0.05, 0];
@@ -9,7 +9,8 @@ const pressSeconds = 5;
 
 /** A state's lamps as the cell is used up. */
 export function ageingOf(circuit: Circuit, card: Card): AgeStep[] {
-  return shown.map((charge) => stepAt(circuit, card, charge));
+  const solver = solverOf(circuit);
+  return shown.map((charge) => stepAt(solver, card, charge));
 }
 
 /**
@@ -21,7 +22,8 @@ export function runTimeOf(state: string, circuit: Circuit, card: Card): RunTime 
   if (!card.cell) return undefined;
   const { capacityMAh } = cellTable[card.cell.kind];
   const parts = 20;
-  const steps = Array.from({ length: parts + 1 }, (_, i) => stepAt(circuit, card, 1 - i / parts));
+  const solver = solverOf(circuit);
+  const steps = Array.from({ length: parts + 1 }, (_, i) => stepAt(solver, card, 1 - i / parts));
   const lit = Object.entries(steps[0]?.lamps ?? {}).filter(([, mA]) => mA >= darkMA);
   if (lit.length === 0) return undefined;
   const dimmest = steps.map(({ lamps }) => Math.min(...lit.map(([id]) => lamps[id] ?? 0)));
@@ -40,12 +42,9 @@ interface Step extends AgeStep {
   cellMA: number;
 }
 
-function stepAt(circuit: Circuit, card: Card, charge: number): Step {
+function stepAt(solver: Solver, card: Card, charge: number): Step {
   const { volt, ohm } = card.cell ? cellAt(card.cell.kind, charge) : { volt: 0, ohm: 1 };
-  const elements = circuit.elements.map((element) =>
-    element.kind === 'cell' ? { ...element, volt, ohm } : element,
-  );
-  const { amps } = solve({ elements });
+  const { amps } = solver((element) => (element.kind === 'cell' ? { ...element, volt, ohm } : element));
   const lamps = card.lamps.map(({ id }) => [id, (amps.get(id) ?? 0) * 1000] as const);
   return { charge, volt, ohm, lamps: Object.fromEntries(lamps), cellMA: (amps.get('cell') ?? 0) * 1000 };
 }

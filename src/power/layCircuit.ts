@@ -1,7 +1,7 @@
 import type { Card } from '../card/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { Net, Netlist } from '../net/index.ts';
-import type { Traced } from '../trace/index.ts';
+import type { Piece, Traced } from '../trace/index.ts';
 import { jointRanges } from './joints.ts';
 import { lampDiode } from './lampTable.ts';
 import { contactPads, padPlaces } from './pads.ts';
@@ -93,10 +93,16 @@ export function layCircuit(netlist: Netlist, traced: Traced, card: Card): LaidCi
   };
 }
 
-function padTouch(pad: string, net: Net | undefined, at: Point | undefined, traced: Traced): Touch[] {
+/** A pad of no known place (a third side of a contact, a flap's copper) is taken to sit in the middle of its net's first piece. */
+function padTouch(pad: string, net: Net | undefined, place: Point | undefined, traced: Traced): Touch[] {
+  const at = place ?? middle(traced.pieces.find(({ id }) => id === net?.pieces[0]));
   if (!net || !at) return [];
   const piece = nearestPiece(net, at, traced);
   return piece === undefined ? [] : [{ key: pad, piece, at, across: false }];
+}
+
+function middle(piece: Piece | undefined): Point | undefined {
+  return piece && [(piece.box.x0 + piece.box.x1) / 2, (piece.box.y0 + piece.box.y1) / 2];
 }
 
 /** The piece of a net that lies nearest to a place, by its box: pads lie on their piece, so this only has to choose. */

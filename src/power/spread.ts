@@ -1,10 +1,10 @@
-import type { Card } from '../card/index.ts';
+import type { Card, Lamp } from '../card/index.ts';
 import { darkMA } from './brightness.ts';
 import { jointRanges } from './joints.ts';
 import { lampTable, shiftDiode } from './lampTable.ts';
 import type { StateCircuit } from './circuitOf.ts';
 import { normal, seeded } from './random.ts';
-import { solve } from './solve.ts';
+import { solverOf } from './solve.ts';
 import type { Element, JointKind, Spread } from './types.ts';
 
 /** Forward voltages of one bag of lamps differ by some 0.05 V (one standard deviation): from memory, no source. */
@@ -25,20 +25,21 @@ export function spreadOf(
 ): Spread {
   const random = seeded(seed);
   const kinds = new Map(circuit.joints.map(({ id, kind }) => [id, kind]));
+  const lamps = new Map(card.lamps.map((lamp) => [lamp.id, lamp]));
+  const solver = solverOf(circuit);
   const taken: Record<string, number[]> = Object.fromEntries(card.lamps.map(({ id }) => [id, []]));
   for (let i = 0; i < draws; i++) {
-    const elements = circuit.elements.map((element) => drawElement(element, kinds, card, random));
-    const { amps } = solve({ elements });
+    const { amps } = solver((element) => drawElement(element, kinds, lamps, random));
     for (const { id } of card.lamps) taken[id]?.push((amps.get(id) ?? 0) * 1000);
   }
-  const lamps = Object.entries(taken).map(([id, values]) => [id, percentiles(values)] as const);
-  return { state, seed, draws, lamps: Object.fromEntries(lamps) };
+  const bands = Object.entries(taken).map(([id, values]) => [id, percentiles(values)] as const);
+  return { state, seed, draws, lamps: Object.fromEntries(bands) };
 }
 
 function drawElement(
   element: Element,
   kinds: ReadonlyMap<string, JointKind>,
-  card: Card,
+  lamps: ReadonlyMap<string, Lamp>,
   random: () => number,
 ): Element {
   if (element.kind === 'resistor') {
@@ -46,7 +47,7 @@ function drawElement(
     return kind ? { ...element, ohm: drawJoint(kind, random) } : element;
   }
   if (element.kind === 'cell') return element;
-  const lamp = card.lamps.find(({ id }) => id === element.id);
+  const lamp = lamps.get(element.id);
   if (!lamp) return element;
   const [least, typical, most] = lampTable[lamp.colour].at5mA;
   const shift = Math.min(most - typical, Math.max(least - typical, forwardSpreadVolt * normal(random)));

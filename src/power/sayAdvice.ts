@@ -1,0 +1,29 @@
+import { powerWords } from '../words/en/power.ts';
+import { figure, lampList } from './sayFigures.ts';
+import type { Advice } from './types.ts';
+
+/** A piece of advice as a sentence. */
+export function sayAdvice(advice: Advice): string {
+  const words = powerWords.advice;
+  switch (advice.kind) {
+    case 'resistor': {
+      const { lamps, ohm, bands, ratioAfter, mA } = advice;
+      const least = figure(Math.min(...Object.values(mA)), 2);
+      return words.resistor(lampList(lamps), ohm, bands.join(' '), ratioAfter.toFixed(1), least);
+    }
+    case 'split-colours':
+      return words['split-colours'](lampList(advice.low), lampList(advice.high));
+    case 'fewer-lamps':
+      return words['fewer-lamps'](advice.state, advice.now, advice.most);
+    case 'second-cell':
+      return words['second-cell'](figure(advice.mANow, 2), figure(advice.mAThen, 2));
+    case 'limit-current': {
+      const { lamps, mA, ohm, bands, mAThen } = advice;
+      return words['limit-current'](lampList(lamps), figure(mA, 2), ohm, bands.join(' '), figure(mAThen, 2));
+    }
+    case 'which-green':
+      return words['which-green'](lampList(advice.lamps));
+    case 'cell-too-low':
+      return words['cell-too-low'](advice.volt.toFixed(1), lampList(advice.lamps));
+  }
+}
