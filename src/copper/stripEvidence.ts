@@ -1,0 +1,31 @@
+import { boxMean } from './boxMean.ts';
+import type { RelativeLab } from './relative.ts';
+import { addStripScore } from './strips.ts';
+
+/**
+ * Where strip-shaped things lie, 0..1. Copper mirrors whatever is round it, so no one colour tells it: the picture is cut
+ * at several levels of several cues (copper's own hue, darker, lighter, unlike paper on the whole), and at each level only the
+ * regions shaped like tape count. A strip within a shadow or a wash stands out at some level of some cue.
+ * @param relative the sheet against its local paper, at about 2.5 px/mm
+ */
+export function stripEvidence(relative: RelativeLab, pxPerMm: number): Float32Array {
+  const { width, height, L, a, b } = relative;
+  const evidence = new Float32Array(L.length);
+  const unlike = Float32Array.from(L, (v, k) => Math.hypot((v - 100) / 8, a[k] / 4, b[k] / 5));
+  const around = boxMean(unlike, width, height, Math.round(0.5 * pxPerMm));
+  const cues: { at: (k: number) => number; levels: number[]; weight: number }[] = [
+    { at: (k) => Math.min(Math.hypot(a[k], b[k]), 2.2 * a[k], 3.6 * b[k]), levels: [6, 11, 18], weight: 1 },
+    { at: (k) => 100 - L[k], levels: [15, 28, 42, 58, 74], weight: 1 },
+    { at: (k) => L[k] - 100, levels: [7, 15], weight: 0.8 },
+    { at: (k) => around[k], levels: [1.6, 2.5, 4, 6.5], weight: 0.9 },
+  ];
+  const mask = new Uint8Array(L.length);
+  for (const { at, levels, weight } of cues) {
+    const cue = Float32Array.from(L, (_, k) => at(k));
+    for (const level of levels) {
+      for (let k = 0; k < mask.length; k++) mask[k] = cue[k] > level ? 1 : 0;
+      addStripScore(mask, width, height, pxPerMm, evidence, weight);
+    }
+  }
+  return evidence;
+}
