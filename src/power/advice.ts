@@ -73,7 +73,7 @@ function bestResistor({ circuit }: SolvedState, low: string[], fed: string[]) {
         : element,
     );
     const { amps } = solve({ elements });
-    const mA = Object.fromEntries(fed.map((id) => [id, (amps.get(id) ?? 0) * 1000]));
+    const mA = Object.fromEntries(fed.map((id) => [id, amps(id) * 1000]));
     const values = Object.values(mA);
     return { ohm, mA, dimmest: Math.min(...values), ratio: Math.max(...values) / Math.min(...values) };
   });

@@ -45,8 +45,8 @@ interface Step extends AgeStep {
 function stepAt(solver: Solver, card: Card, charge: number): Step {
   const { volt, ohm } = card.cell ? cellAt(card.cell.kind, charge) : { volt: 0, ohm: 1 };
   const { amps } = solver((element) => (element.kind === 'cell' ? { ...element, volt, ohm } : element));
-  const lamps = card.lamps.map(({ id }) => [id, (amps.get(id) ?? 0) * 1000] as const);
-  return { charge, volt, ohm, lamps: Object.fromEntries(lamps), cellMA: (amps.get('cell') ?? 0) * 1000 };
+  const lamps = card.lamps.map(({ id }) => [id, amps(id) * 1000] as const);
+  return { charge, volt, ohm, lamps: Object.fromEntries(lamps), cellMA: amps('cell') * 1000 };
 }
 
 /** Share of a step in which a value that goes evenly from `from` to `to` is above a limit. */

@@ -34,7 +34,7 @@ function robbedOf(state: StatePower, circuit: Circuit, card: Card, robbers: stri
   const { amps } = solve({ elements: circuit.elements.filter(({ id }) => !out.has(id)) });
   return weak
     .filter(({ id }) => {
-      const alone = (amps.get(id) ?? 0) * 1000;
+      const alone = amps(id) * 1000;
       return lampPower(alone).lit && alone > 2 * (state.lamps[id]?.mA ?? 0);
     })
     .map(({ id }) => id);

@@ -7,6 +7,13 @@ import { jointRanges } from './joints.ts';
 import { layCircuit, type Joint, type LaidCircuit } from './layCircuit.ts';
 import type { Circuit, Element, Resistor } from './types.ts';
 
+const tapePrefix = 'tape ';
+
+/** Whether an element is a run of tape. */
+export function isTape(id: string): boolean {
+  return id.startsWith(tapePrefix);
+}
+
 /** A state as a circuit, and its joints by element id. */
 export interface StateCircuit extends Circuit {
   joints: Joint[];
@@ -31,7 +38,13 @@ export function circuitOf(
 export function closeState(laid: LaidCircuit, card: Card, state: State, charge: number): StateCircuit {
   const joints = [...laid.joints, ...contactJoints(laid, state), ...cellJoints(laid, state)];
   const elements: Element[] = [
-    ...laid.tape.map(({ a, b, ohm }, i): Resistor => ({ kind: 'resistor', id: `tape ${i + 1}`, a, b, ohm })),
+    ...laid.tape.map(({ a, b, ohm }, i): Resistor => ({
+      kind: 'resistor',
+      id: `${tapePrefix}${i + 1}`,
+      a,
+      b,
+      ohm,
+    })),
     ...joints.map(({ id, a, b, ohm }): Resistor => ({ kind: 'resistor', id, a, b, ohm })),
     ...laid.lamps.map((lamp) => ({ kind: 'lamp' as const, ...lamp })),
   ];

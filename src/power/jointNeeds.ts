@@ -48,7 +48,7 @@ function busiestFor(states: readonly Live[]): Map<string, { id: string; state: L
   const best = new Map<string, { id: string; state: Live; amps: number }>();
   for (const state of states)
     for (const id of [...state.circuit.joints.map((joint) => joint.id), ...Object.keys(state.power.lamps)]) {
-      const amps = Math.abs(state.solution.amps.get(id) ?? 0);
+      const amps = Math.abs(state.solution.amps(id));
       if (amps > 1e-7 && amps > (best.get(id)?.amps ?? 0)) best.set(id, { id, state, amps });
     }
   return best;
@@ -83,7 +83,7 @@ function legFall(id: string, { circuit, power, solver, solution }: Live, limitMA
   if (!lamp || (power.lamps[id]?.mA ?? 0) < limitMA) return undefined;
   const amps = limitMA / 1000;
   const leftFor = ({ volts }: Solution) => {
-    const across = (volts.get(lamp.plus) ?? 0) - (volts.get(lamp.minus) ?? 0);
+    const across = volts(lamp.plus) - volts(lamp.minus);
     return Math.max(0, (across - diodeVolt(lamp.diode, amps)) / amps - lamp.seriesOhm);
   };
   let ohm = leftFor(solution);
@@ -101,7 +101,7 @@ function jointFall(joint: Joint, { power, solver }: Live, limitMA: number): Fall
     const { amps } = solver((element) =>
       element.id === joint.id && element.kind === 'resistor' ? { ...element, ohm } : element,
     );
-    return lit.filter((id) => (amps.get(id) ?? 0) * 1000 < limitMA);
+    return lit.filter((id) => amps(id) * 1000 < limitMA);
   };
   let lamps = fallen(openOhm);
   if (lamps.length === 0) return undefined;

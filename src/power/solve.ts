@@ -33,35 +33,31 @@ export function solverOf(circuit: Circuit): Solver {
   const graph = graphOf(circuit);
   const edges = graph.open.map(({ a, b }) => [a, b] as const);
   const plan = planElimination(graph.nodes, edges, rootsOf(graph));
-  const troubles = troublesOf(graph);
+  const index = new Map(graph.open.map(({ element }, i) => [element.id, i]));
   let near = new Float64Array(graph.nodes);
   return (change) => {
-    const now = change
-      ? graph.open.map(({ element }) => change(element))
-      : graph.open.map(({ element }) => element);
+    const now = graph.open.map(({ element }) => (change ? change(element) : element));
     if (change) checkElements({ elements: now });
-    const found = findVolts(compile(graph, now), plan, graph, near);
-    near = found.volts;
-    return { ...nameIt(graph, found, now, change), steps: found.steps, troubles };
+    const { volts, amps, steps } = findVolts(compile(graph, now), plan, graph, near);
+    near = volts;
+    const closed = graph.closed.map((element) => (change ? change(element) : element));
+    return {
+      volts: (node) => volts[graph.nodeOf.get(node) ?? -1] ?? 0,
+      amps: (id) => {
+        const i = index.get(id);
+        if (i === undefined) return acrossNothing(closed.find((element) => element.id === id));
+        // What a cell gives leaves at its plus, so it counts against the voltage.
+        return (now[i]?.kind === 'cell' ? -1 : 1) * (amps[i] as number);
+      },
+      steps,
+      troubles: troublesOf(graph, now),
+    };
   };
 }
 
-function nameIt(
-  graph: Graph,
-  { volts, amps }: Found,
-  now: Element[],
-  change?: (element: Element) => Element,
-) {
-  const flows = new Map<string, number>();
-  // What a cell gives leaves at its plus, so it counts against the voltage.
-  now.forEach(({ id, kind }, i) => flows.set(id, (kind === 'cell' ? -1 : 1) * (amps[i] as number)));
-  for (const element of graph.closed) {
-    const own = change ? change(element) : element;
-    flows.set(own.id, own.kind === 'cell' ? own.volt / own.ohm : 0);
-  }
-  const named = new Map<string, number>();
-  for (const [name, node] of graph.nodeOf) named.set(name, volts[node] as number);
-  return { volts: named, amps: flows };
+/** An element with both ends on one node: only a cell drives a current there. */
+function acrossNothing(element: Element | undefined): number {
+  return element?.kind === 'cell' ? element.volt / element.ohm : 0;
 }
 
 /** 0 V is the minus of the first cell of a connected part, or any node where there is none. */

@@ -8,9 +8,9 @@ import { closeState } from './circuitOf.ts';
 import { jointNeeds, type SolvedState } from './jointNeeds.ts';
 import { layCircuit } from './layCircuit.ts';
 import { spreadOf } from './spread.ts';
-import { statePower } from './statesPower.ts';
+import { statesPower } from './statesPower.ts';
 import { tapeLesson } from './tapeLesson.ts';
-import type { PowerReport } from './types.ts';
+import type { PowerReport, StatePower } from './types.ts';
 
 export interface PowerOptions {
   /** Charge left in the cell, 1 = fresh; the card's own unless given. */
@@ -36,16 +36,11 @@ export function solveStates(
 ): PowerReport {
   const charge = options.charge ?? card.cell?.charge ?? 1;
   const laid = layCircuit(netlist, traced, card);
-  const solveAt = (at: number): SolvedState[] =>
-    netlist.states.map((state) => {
-      const circuit = closeState(laid, card, state, at);
-      return { circuit, power: statePower(circuit, card, state, at) };
-    });
-  const now = solveAt(charge);
+  const now = statesPower(laid, card, netlist.states, charge);
   const report: PowerReport = {
     ...cellPart(card, charge),
     colours: coloursOf(card),
-    states: now.map(({ power }) => power),
+    states: now,
     balance: [],
     ageing: [],
     advice: [],
@@ -53,7 +48,14 @@ export function solveStates(
     tape: tapeLesson(traced, undefined),
   };
   if (options.depth === 'states') return report;
-  return { ...report, ...inDepth(now, charge === 1 ? now : solveAt(1), traced, card, options.seed ?? 1) };
+  const withCircuit = (powers: StatePower[], at: number): SolvedState[] =>
+    netlist.states.map((state, i) => ({
+      power: powers[i] as StatePower,
+      circuit: closeState(laid, card, state, at),
+    }));
+  const solved = withCircuit(now, charge);
+  const fresh = charge === 1 ? solved : withCircuit(statesPower(laid, card, netlist.states, 1), 1);
+  return { ...report, ...inDepth(solved, fresh, traced, card, options.seed ?? 1) };
 }
 
 /** What asks for many solutions; advice and life are told for a fresh cell, whatever the charge now. */

@@ -30,7 +30,7 @@ export function spreadOf(
   const taken: Record<string, number[]> = Object.fromEntries(card.lamps.map(({ id }) => [id, []]));
   for (let i = 0; i < draws; i++) {
     const { amps } = solver((element) => drawElement(element, kinds, lamps, random));
-    for (const { id } of card.lamps) taken[id]?.push((amps.get(id) ?? 0) * 1000);
+    for (const { id } of card.lamps) taken[id]?.push(amps(id) * 1000);
   }
   const bands = Object.entries(taken).map(([id, values]) => [id, percentiles(values)] as const);
   return { state, seed, draws, lamps: Object.fromEntries(bands) };

@@ -1,4 +1,5 @@
 import type { Traced } from '../trace/index.ts';
+import { isTape } from './circuitOf.ts';
 import type { SolvedState } from './jointNeeds.ts';
 import { solve } from './solve.ts';
 import { foilMm, tapeOhm } from './tape.ts';
@@ -25,13 +26,11 @@ export function tapeLesson(traced: Traced, busiest: SolvedState | undefined): Po
 
 function splitChange({ power, circuit }: SolvedState): number {
   const elements = circuit.elements.map((element) =>
-    element.kind === 'resistor' && element.id.startsWith('tape ')
-      ? { ...element, ohm: 2 * element.ohm }
-      : element,
+    element.kind === 'resistor' && isTape(element.id) ? { ...element, ohm: 2 * element.ohm } : element,
   );
   const { amps } = solve({ elements });
   const changes = Object.entries(power.lamps)
     .filter(([, lamp]) => lamp.lit)
-    .map(([id, lamp]) => Math.abs((amps.get(id) ?? 0) * 1000 - lamp.mA) / lamp.mA);
+    .map(([id, lamp]) => Math.abs(amps(id) * 1000 - lamp.mA) / lamp.mA);
   return Math.max(0, ...changes);
 }

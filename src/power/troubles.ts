@@ -1,22 +1,34 @@
-import { endsOf, type Graph } from './graph.ts';
-import type { Trouble } from './types.ts';
+import { endsOf, sets, type Graph } from './graph.ts';
+import type { Element, Trouble } from './types.ts';
 
-/** What a net cannot decide by itself: parts that reach no cell, shorted cells, lamps across nothing. */
-export function troublesOf(graph: Graph): Trouble[] {
-  return [...afloat(graph), ...onOneNode(graph)];
+/** A conductor of this or more is an open contact, ohm. */
+export const openOhm = 1e15;
+
+/**
+ * What a net cannot decide by itself: parts that reach no cell, shorted cells, lamps across nothing.
+ * @param now the open elements with their present values; what is open now does not connect
+ */
+export function troublesOf(graph: Graph, now: readonly Element[]): Trouble[] {
+  return [...afloat(graph, now), ...onOneNode(graph)];
 }
 
-function afloat({ open, partOf, nodeOf }: Graph): Trouble[] {
-  const fed = new Set(open.filter(({ element }) => element.kind === 'cell').map(({ a }) => partOf[a]));
+function afloat({ open, nodes, nodeOf }: Graph, now: readonly Element[]): Trouble[] {
+  const parts = sets(nodes);
+  open.forEach(({ a, b }, i) => {
+    const element = now[i];
+    if (element?.kind !== 'resistor' || element.ohm < openOhm) parts.join(a, b);
+  });
+  const fed = new Set(open.flatMap(({ element, a }) => (element.kind === 'cell' ? [parts.top(a)] : [])));
   const islands = new Map<number, { elements: string[]; nodes: string[] }>();
   for (const { element, a } of open) {
-    const part = partOf[a] as number;
+    const part = parts.top(a);
     if (fed.has(part)) continue;
     const island = islands.get(part) ?? { elements: [], nodes: [] };
     if (element.kind === 'lamp') island.elements.push(element.id);
     islands.set(part, island);
   }
-  for (const [name, node] of nodeOf) islands.get(partOf[node] as number)?.nodes.push(name);
+  if (islands.size === 0) return [];
+  for (const [name, node] of nodeOf) islands.get(parts.top(node))?.nodes.push(name);
   return [...islands.values()].map((island) => ({ kind: 'afloat', ...island }));
 }
 

@@ -59,10 +59,10 @@ export interface Trouble {
 
 /** The operating point. */
 export interface Solution {
-  /** Node potentials, V, against the minus of the first cell of each connected part. */
-  volts: Map<string, number>;
-  /** Current of each element, A: a to b, plus to minus of a lamp, out of the plus of a cell. */
-  amps: Map<string, number>;
+  /** Potential of a node, V, against the minus of the first cell of its connected part; 0 for a node that is not there. */
+  volts: (node: string) => number;
+  /** Current of an element, A: a to b, plus to minus of a lamp, out of the plus of a cell; 0 for one that is not there. */
+  amps: (id: string) => number;
   steps: number;
   troubles: Trouble[];
 }

@@ -13,7 +13,7 @@ function oneLamp(colour: LampColour, volt: number, ohm: number, seriesOhm = 0): 
       { kind: 'lamp', id: 'lamp', plus: 'p', minus: 'n', diode: colourDiode(colour), seriesOhm },
     ],
   });
-  return amps.get('lamp') ?? NaN;
+  return amps('lamp');
 }
 
 describe('Wright omega', () => {
