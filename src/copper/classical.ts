@@ -1,10 +1,10 @@
-import type { Point } from '../geometry/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { boxMean } from './boxMean.ts';
 import { flankPaper } from './flank.ts';
 import { rootPlanes } from './lab.ts';
 import { paperField } from './paper.ts';
-import { relativeLab, type RelativeLab } from './relative.ts';
+import { relativeLab } from './relative.ts';
+import { scoresNear, scoreUnit, unlikePaper } from './scores.ts';
 import { dropSpecks, fillHoles } from './specks.ts';
 import { grow } from './grow.ts';
 import { stripEvidence } from './stripEvidence.ts';
@@ -23,11 +23,7 @@ export interface Seen {
  * Copper by local paper colour and by shape, no learning: strip-shaped regions are found at a coarse scale, then each
  * pixel in and round them is held against the bare paper beside it.
  */
-export function classical(
-  sheet: SquaredSheet,
-  _teachCopper: readonly Point[],
-  _teachPaper: readonly Point[],
-): Seen {
+export function classical(sheet: SquaredSheet): Seen {
   const { width, height, pxPerMm } = sheet;
   const shrink = Math.max(1, Math.round(pxPerMm / coarse));
   const scale = pxPerMm / shrink;
@@ -35,74 +31,84 @@ export function classical(
   const wide = paperField(small, Math.round(3.2 * scale), 5);
   const relative = relativeLab(small, wide, wide.cell);
   const evidence = stripEvidence(relative, scale);
-  const region = evidence.map((v) => (v > 0.4 ? 1 : 0));
-  const near = grow(Uint8Array.from(region), small.width, small.height, scale);
-  const bare = near.map((n, k) => (n || unlike(relative, k) > 5 ? 0 : 1));
-  const flank = flankPaper(small, bare, wide, Math.round(3 * scale));
-  const fine = relativeLab(rootPlanes(sheet.rgb, width, height), flank, shrink);
-  const scores = Float32Array.from(fine.L, (_, k) => unlike(fine, k));
-  const cut = threshold(scores, width, height, region, small.width, shrink, scale);
-  const core = shrinkMask(region, small.width, small.height, 0.8 * scale);
-  const likelihood = new Uint8Array(width * height);
-  const held = new Uint8Array(width * height);
-  for (let j = 0, k = 0; j < height; j++) {
-    const row = Math.min(small.height - 1, Math.floor(j / shrink)) * small.width;
-    for (let i = 0; i < width; i++, k++) {
-      const n = row + Math.min(small.width - 1, Math.floor(i / shrink));
-      if (!near[n]) continue;
-      likelihood[k] = Math.min(255, (128 * scores[k]) / cut[n]);
-      held[k] = core[n] && scores[k] > notPaper ? 1 : 0;
-    }
-  }
-  const least = 3 * pxPerMm ** 2;
-  const strict = dropSpecks(
-    likelihood.map((v) => (v >= 128 ? 1 : 0)),
-    width,
-    height,
-    least,
+  const region = Uint8Array.from(evidence, (v) => (v > 0.4 ? 1 : 0));
+  const near = grow(region, small.width, small.height, scale);
+  const bare = near.map((n, k) =>
+    n || unlikePaper(relative.L[k] - 100, relative.a[k], relative.b[k]) > 4 ? 0 : 1,
   );
-  const bridged = strict.map((s, k) => s | held[k]);
-  const filled = dropSpecks(fillHoles(bridged, width, height, 4 * pxPerMm ** 2), width, height, least);
-  return { strict, likelihood, filled };
+  const flank = flankPaper(small, bare, wide, Math.round(3 * scale));
+  const scores = scoresNear(sheet, flank, near, shrink);
+  return decide(scores, sheet, { width: small.width, height: small.height, shrink, scale, region, near });
 }
 
-/** Least score that is not paper, and the least and greatest at which a border is drawn. */
+/** The coarse picture's regions. */
+interface Coarse {
+  width: number;
+  height: number;
+  /** Side of its pixel in pixels of the sheet, and its px/mm. */
+  shrink: number;
+  scale: number;
+  /** 1 = strip-shaped; and that grown by a millimetre. */
+  region: Uint8Array;
+  near: Uint8Array;
+}
+
+/** Least score that is not paper, and the least and greatest at which a border is drawn, in units of paper's scatter. */
 const notPaper = 1.3;
 const lowestCut = 2.2;
 const highestCut = 6;
 
+/** Masks from the pixels' scores: strict where one is copper by itself, filled where its strip holds it too. */
+function decide(scores: Uint8Array, sheet: SquaredSheet, small: Coarse): Seen {
+  const { width, height, pxPerMm } = sheet;
+  const cut = borderScore(scores, width, height, small);
+  const core = shrinkMask(small.region, small.width, small.height, 0.8 * small.scale);
+  const likelihood = new Uint8Array(width * height);
+  const copper = new Uint8Array(width * height);
+  const held = new Uint8Array(width * height);
+  for (let j = 0; j < height; j++) {
+    const row = Math.min(small.height - 1, Math.floor(j / small.shrink)) * small.width;
+    for (let i = 0, k = j * width; i < width; i++, k++) {
+      if (!scores[k]) continue;
+      const n = row + Math.min(small.width - 1, Math.floor(i / small.shrink));
+      const odds = scores[k] / cut[n];
+      likelihood[k] = Math.min(255, 128 * odds);
+      copper[k] = odds >= 1 ? 1 : 0;
+      held[k] = copper[k] | (core[n] && scores[k] > notPaper * scoreUnit ? 1 : 0);
+    }
+  }
+  const least = 3 * pxPerMm ** 2;
+  const strict = dropSpecks(copper, width, height, least);
+  const filled = fillHoles(dropSpecks(held, width, height, least), width, height, 4 * pxPerMm ** 2);
+  return { strict, likelihood, filled };
+}
+
 /**
- * Score at which the border lies: under half of what the strip nearby shows, so that blur and the shade beside a thick
- * tape do not widen it.
+ * Score at which the border lies at each small pixel: under half of what the strip nearby shows, so that blur and the
+ * shade beside a thick tape do not widen it.
  */
-function threshold(
-  scores: Float32Array,
-  width: number,
-  height: number,
-  region: Uint8Array,
-  smallWidth: number,
-  shrink: number,
-  scale: number,
-): Float32Array {
-  const smallHeight = region.length / smallWidth;
+function borderScore(scores: Uint8Array, width: number, height: number, small: Coarse): Float32Array {
+  const { shrink, scale, region } = small;
   const sums = new Float32Array(region.length);
   const counts = new Float32Array(region.length);
-  for (let j = 0; j < Math.min(height, smallHeight * shrink); j++) {
-    const row = Math.floor(j / shrink) * smallWidth;
-    for (let i = 0; i < Math.min(width, smallWidth * shrink); i++) {
-      const n = row + Math.floor(i / shrink);
-      const score = scores[j * width + i];
-      if (!region[n] || score < 3) continue;
-      sums[n] += score;
-      counts[n]++;
+  for (let n = 0; n < region.length; n++) {
+    if (!region[n]) continue;
+    const i0 = (n % small.width) * shrink;
+    const j0 = Math.floor(n / small.width) * shrink;
+    for (let j = j0; j < Math.min(height, j0 + shrink); j++) {
+      for (let k = j * width + i0; k < j * width + Math.min(width, i0 + shrink); k++) {
+        if (scores[k] < 3 * scoreUnit) continue;
+        sums[n] += scores[k];
+        counts[n]++;
+      }
     }
   }
   const reach = Math.round(1.5 * scale);
-  const total = boxMean(sums, smallWidth, smallHeight, reach);
-  const seen = boxMean(counts, smallWidth, smallHeight, reach);
+  const total = boxMean(sums, small.width, small.height, reach);
+  const seen = boxMean(counts, small.width, small.height, reach);
   return total.map((sum, n) => {
     const usual = seen[n] > 0 ? sum / seen[n] : 0;
-    return Math.max(lowestCut, Math.min(highestCut, 0.45 * usual));
+    return Math.max(lowestCut * scoreUnit, Math.min(highestCut * scoreUnit, 0.45 * usual));
   });
 }
 
@@ -114,7 +120,3 @@ const shrinkMask = (mask: Uint8Array, width: number, height: number, reach: numb
     height,
     reach,
   ).map((m) => 1 - m);
-
-/** How far a pixel lies from paper, in units of paper's own scatter. */
-const unlike = ({ L, a, b }: RelativeLab, k: number): number =>
-  Math.hypot((L[k] - 100) / 7, a[k] / 3.5, b[k] / 4.5);

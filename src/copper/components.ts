@@ -17,39 +17,52 @@ export function components(
   neighbours: 4 | 8 = 4,
 ): Components {
   const labels = new Int32Array(width * height);
-  const parent: number[] = [0];
+  let parent = new Int32Array(1024);
+  let made = 1;
   const rootOf = (label: number): number => {
     while (parent[label] !== label) label = parent[label] = parent[parent[label]];
     return label;
   };
-  const join = (label: number, near: number): number => {
-    if (!near) return label;
-    const root = rootOf(near);
-    if (!label || root === label) return root;
-    if (root < label) return (parent[label] = root);
-    return (parent[root] = label);
-  };
   for (let j = 0, k = 0; j < height; j++) {
     for (let i = 0; i < width; i++, k++) {
       if (!mask[k]) continue;
-      let label = i ? join(0, labels[k - 1]) : 0;
-      if (j) {
-        label = join(label, labels[k - width]);
-        if (neighbours === 8 && i) label = join(label, labels[k - width - 1]);
-        if (neighbours === 8 && i + 1 < width) label = join(label, labels[k - width + 1]);
+      const left = i ? labels[k - 1] : 0;
+      const up = j ? labels[k - width] : 0;
+      let label = left || up;
+      if (left && up && left !== up) label = join(parent, rootOf(left), rootOf(up));
+      if (neighbours === 8 && j && !up) {
+        const before = i ? labels[k - width - 1] : 0;
+        const after = i + 1 < width ? labels[k - width + 1] : 0;
+        if (!label) label = before || after;
+        if (after && label !== after) label = join(parent, rootOf(label), rootOf(after));
       }
-      if (!label) parent.push((label = parent.length));
+      if (!label) {
+        if (made === parent.length) parent = grown(parent);
+        parent[made] = label = made++;
+      }
       labels[k] = label;
     }
   }
-  const final = new Int32Array(parent.length);
+  const final = new Int32Array(made);
   let count = 0;
-  for (let label = 1; label < parent.length; label++) {
+  for (let label = 1; label < made; label++) {
     const root = rootOf(label);
     final[label] = root === label ? ++count : final[root];
   }
   for (let k = 0; k < labels.length; k++) if (labels[k]) labels[k] = final[labels[k]];
   return { labels, count };
+}
+
+/** Joins two roots; the older one stays. */
+function join(parent: Int32Array, a: number, b: number): number {
+  if (a < b) return (parent[b] = a);
+  return (parent[a] = b);
+}
+
+function grown(list: Int32Array): Int32Array<ArrayBuffer> {
+  const longer = new Int32Array(2 * list.length);
+  longer.set(list);
+  return longer;
 }
 
 /** Number of pixels of each region; index 0 counts what lies outside of every region. */

@@ -28,6 +28,8 @@ const parts = rows.map((row, r) =>
   row.map((weight) => Float32Array.from(linearOf, (v) => (v * weight * toStep) / white[r])),
 );
 
+const [[xR, xG, xB], [yR, yG, yB], [zR, zG, zB]] = parts;
+
 /** Cube-root planes of a picture: CIE f of X/Xn, Y/Yn, Z/Zn. L* = 116 fy - 16, a* = 500 (fx - fy), b* = 200 (fy - fz). */
 export interface RootPlanes {
   width: number;
@@ -47,7 +49,6 @@ export function rootPlanes(rgb: Uint8Array, width: number, height: number, shrin
   const fx = new Float32Array(w * h);
   const fy = new Float32Array(w * h);
   const fz = new Float32Array(w * h);
-  const [[xr, xg, xb], [yr, yg, yb], [zr, zg, zb]] = parts;
   const share = 1 / (shrink * shrink);
   for (let j = 0, k = 0; j < h; j++) {
     for (let i = 0; i < w; i++, k++) {
@@ -60,9 +61,9 @@ export function rootPlanes(rgb: Uint8Array, width: number, height: number, shrin
           const r = rgb[p];
           const g = rgb[p + 1];
           const b = rgb[p + 2];
-          x += xr[r] + xg[g] + xb[b];
-          y += yr[r] + yg[g] + yb[b];
-          z += zr[r] + zg[g] + zb[b];
+          x += xR[r] + xG[g] + xB[b];
+          y += yR[r] + yG[g] + yB[b];
+          z += zR[r] + zG[g] + zB[b];
         }
       }
       fx[k] = fTable[(x * share + 0.5) | 0];
@@ -71,6 +72,16 @@ export function rootPlanes(rgb: Uint8Array, width: number, height: number, shrin
     }
   }
   return { width: w, height: h, fx, fy, fz };
+}
+
+/** CIE f of X/Xn, Y/Yn, Z/Zn of the pixel whose red stands at `p`, by table. */
+export function rootOf(rgb: Uint8Array, p: number, into: Float32Array): void {
+  const r = rgb[p];
+  const g = rgb[p + 1];
+  const b = rgb[p + 2];
+  into[0] = fTable[(xR[r] + xG[g] + xB[b] + 0.5) | 0];
+  into[1] = fTable[(yR[r] + yG[g] + yB[b] + 0.5) | 0];
+  into[2] = fTable[(zR[r] + zG[g] + zB[b] + 0.5) | 0];
 }
 
 /** L*a*b* (D65) of one 8-bit sRGB colour, without tables' rounding. */

@@ -1,5 +1,6 @@
 import type { PaperField } from './paper.ts';
 import type { RootPlanes } from './lab.ts';
+import { darkestPaper } from './scores.ts';
 
 /**
  * L*a*b* with the local paper as the white point: paper is (100, 0, 0) in light and in shade, on white and on kraft.
@@ -13,9 +14,6 @@ export interface RelativeLab {
   b: Float32Array;
 }
 
-/** Below this cube root (about 1.3 % of white) paper is too dark to divide by; noise would pass for colour. */
-const darkest = 0.24;
-
 /**
  * @param planes a picture, at any scale
  * @param field paper colour, taken from the same sheet
@@ -26,7 +24,9 @@ export function relativeLab(planes: RootPlanes, field: PaperField, perCell: numb
   const L = new Float32Array(width * height);
   const a = new Float32Array(width * height);
   const b = new Float32Array(width * height);
-  const gains = [field.fx, field.fy, field.fz].map((plane) => plane.map((f) => 1 / Math.max(darkest, f)));
+  const gains = [field.fx, field.fy, field.fz].map((plane) =>
+    plane.map((f) => 1 / Math.max(darkestPaper, f)),
+  );
   const row = gains.map(() => new Float32Array(width));
   for (let j = 0, k = 0; j < height; j++) {
     gains.forEach((gain, c) => interpolateRow(gain, field, perCell, j, row[c]));

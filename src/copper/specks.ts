@@ -4,17 +4,18 @@ import { components, sizesOf } from './components.ts';
 export function dropSpecks(mask: Uint8Array, width: number, height: number, least: number): Uint8Array {
   const found = components(mask, width, height, 4);
   const sizes = sizesOf(found);
-  return mask.map((_, k) => (found.labels[k] && sizes[found.labels[k]] >= least ? 1 : 0));
+  const out = new Uint8Array(mask.length);
+  for (let k = 0; k < out.length; k++) if (mask[k] && sizes[found.labels[k]] >= least) out[k] = 1;
+  return out;
 }
 
 /** Fills holes of paper under `most` pixels. */
 export function fillHoles(mask: Uint8Array, width: number, height: number, most: number): Uint8Array {
-  const ground = components(
-    mask.map((m) => 1 - m),
-    width,
-    height,
-    8,
-  );
-  const sizes = sizesOf(ground);
-  return mask.map((m, k) => (m || sizes[ground.labels[k]] < most ? 1 : 0));
+  const ground = new Uint8Array(mask.length);
+  for (let k = 0; k < mask.length; k++) ground[k] = mask[k] ? 0 : 1;
+  const found = components(ground, width, height, 8);
+  const sizes = sizesOf(found);
+  const out = mask.slice();
+  for (let k = 0; k < out.length; k++) if (ground[k] && sizes[found.labels[k]] < most) out[k] = 1;
+  return out;
 }

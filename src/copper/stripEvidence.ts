@@ -13,17 +13,17 @@ export function stripEvidence(relative: RelativeLab, pxPerMm: number): Float32Ar
   const evidence = new Float32Array(L.length);
   const unlike = Float32Array.from(L, (v, k) => Math.hypot((v - 100) / 8, a[k] / 4, b[k] / 5));
   const around = boxMean(unlike, width, height, Math.round(0.5 * pxPerMm));
-  const cues: { at: (k: number) => number; levels: number[]; weight: number }[] = [
-    { at: (k) => Math.min(Math.hypot(a[k], b[k]), 2.2 * a[k], 3.6 * b[k]), levels: [6, 11, 18], weight: 1 },
-    { at: (k) => 100 - L[k], levels: [15, 28, 42, 58, 74], weight: 1 },
-    { at: (k) => L[k] - 100, levels: [7, 15], weight: 0.8 },
-    { at: (k) => around[k], levels: [1.6, 2.5, 4, 6.5], weight: 0.9 },
+  const hue = Float32Array.from(L, (_, k) => Math.min(Math.hypot(a[k], b[k]), 2.2 * a[k], 3.6 * b[k]));
+  const cues = [
+    { cue: hue, sign: 1, levels: [6, 11, 18], weight: 1 },
+    { cue: L, sign: -1, levels: [-85, -72, -58, -42, -26], weight: 1 },
+    { cue: L, sign: 1, levels: [107, 115], weight: 0.8 },
+    { cue: around, sign: 1, levels: [1.6, 2.5, 4, 6.5], weight: 0.9 },
   ];
   const mask = new Uint8Array(L.length);
-  for (const { at, levels, weight } of cues) {
-    const cue = Float32Array.from(L, (_, k) => at(k));
+  for (const { cue, sign, levels, weight } of cues) {
     for (const level of levels) {
-      for (let k = 0; k < mask.length; k++) mask[k] = cue[k] > level ? 1 : 0;
+      for (let k = 0; k < mask.length; k++) mask[k] = sign * cue[k] > level ? 1 : 0;
       addStripScore(mask, width, height, pxPerMm, evidence, weight);
     }
   }
