@@ -1,4 +1,5 @@
 export { checkJson, type CheckJson } from './checkJson.ts';
+export { svgRecord } from './svgRecord.ts';
 export { htmlRecord } from './htmlRecord.ts';
 export type { EncodedImage } from './drawing/types.ts';
 export type { Recordable, RecordImages } from './types.ts';

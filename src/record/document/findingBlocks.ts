@@ -23,7 +23,7 @@ function findingBlock(
   card: Card,
   squared: EncodedImage | undefined,
 ): Block {
-  const { say, do: todo, settle } = sayFinding(finding);
+  const { say, do: todo, settle } = sayFinding(finding, (mm) => sayLength(mm, card));
   const place = words.place(sayLength(finding.at[0], card), sayLength(finding.at[1], card));
   const certainty = words.certainty(Math.round(finding.certainty * 100));
   return {

@@ -5,9 +5,13 @@ import { recordWords as words } from '../../words/en/record.ts';
 import { markedSheet } from '../drawing/markedSheet.ts';
 import { sayLength } from '../lengths.ts';
 import type { Recordable, RecordImages } from '../types.ts';
+import { diagram } from '../diagram/diagram.ts';
+import { redrawn } from '../drawing/redrawn.ts';
 import { findingBlocks } from './findingBlocks.ts';
 import { netTable } from './netTable.ts';
 import { partsTable } from './partsTable.ts';
+import { powerBlocks } from './powerBlocks.ts';
+import { stripTables } from './stripTables.ts';
 import { stateTable } from './stateTable.ts';
 import type { Block, RecordDocument } from './types.ts';
 
@@ -29,9 +33,13 @@ export function recordDocument(
       { kind: 'heading', level: 2, text: words.sections.sheet },
       figure(checked, images),
       ...findingBlocks(checked, card, images.squared),
+      ...drawingBlocks(checked, card),
       ...stateTable(power),
+      ...powerBlocks(power),
       ...netTable(checked, card),
       ...partsTable(card),
+      ...stripTables(checked, card),
+      ...stepBlocks(images),
       ...notSeenBlocks(checked),
       ...cautionBlocks(),
     ],
@@ -65,6 +73,37 @@ function aboutBlocks({ photo, sheet, traced }: Recordable, card: Card): Block[] 
 function figure(checked: Recordable, images: RecordImages): Block {
   const drawing = markedSheet(checked, images.squared);
   return { kind: 'figure', drawing, caption: drawing.title };
+}
+
+function drawingBlocks(checked: Recordable, card: Card): Block[] {
+  const scaled = redrawn(checked, card);
+  const symbols = diagram(card, checked.netlist);
+  const widthMm = scaled.box.x1 - scaled.box.x0;
+  const figures: Block[] = [
+    { kind: 'heading', level: 2, text: words.sections.redrawn },
+    { kind: 'figure', drawing: scaled, caption: scaled.title, widthMm },
+  ];
+  if (!symbols) return figures;
+  return [
+    ...figures,
+    { kind: 'heading', level: 2, text: words.sections.diagram },
+    { kind: 'figure', drawing: symbols, caption: symbols.title, widthMm: symbols.box.x1 - symbols.box.x0 },
+  ];
+}
+
+function stepBlocks({ steps = [] }: RecordImages): Block[] {
+  if (steps.length === 0) return [];
+  const figures = steps.map(({ name, step = '', taken = '', image }): Block => {
+    const caption = words.step(name, step, taken);
+    const box = { x0: 0, y0: 0, x1: 120, y1: (120 * image.height) / image.width };
+    return {
+      kind: 'figure',
+      drawing: { title: caption, box, shapes: [{ kind: 'image', box, image }] },
+      caption,
+      widthMm: 120,
+    };
+  });
+  return [{ kind: 'heading', level: 2, text: words.sections.steps }, ...figures];
 }
 
 function notSeenBlocks({ netlist }: Recordable): Block[] {

@@ -62,6 +62,16 @@ export const recordWords = {
     redrawn: 'Copper as traced, lamps with their plus, the cell, contacts and patches; true to scale',
     diagram: 'Lamps, cell and contacts in standard symbols; the lines are nets, not strips',
   },
+  redrawn: {
+    up: (face: string) => `${face} up`,
+    bar: '50 mm; measure it to know that the print is true',
+    ohm: (ohm: number) => `${ohm} ohm`,
+  },
+  power: {
+    advice: 'To light it better',
+    joints: 'Joints to press first',
+    lesson: 'Why joints matter and tape does not',
+  },
   states: {
     caption: 'Lamp current in mA per state; lit, dim or dark',
     state: 'State',
