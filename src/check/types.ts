@@ -1,11 +1,13 @@
 import type { Card } from '../card/index.ts';
 import type { CopperMask } from '../copper/index.ts';
-import type { Netlist } from '../net/index.ts';
+import type { Netlist, Verdict } from '../net/index.ts';
 import type { Photo } from '../photo/index.ts';
+import type { PlanComparison } from '../plan/index.ts';
+import type { PowerReport } from '../power/index.ts';
 import type { Outline, SquaredSheet } from '../sheet/index.ts';
 import type { Traced } from '../trace/index.ts';
 
-export type Verdict = 'clear' | 'clear-once-checked' | 'hold';
+export type { Verdict };
 
 export type StageName = 'decode' | 'square' | 'copper' | 'trace' | 'net' | 'power';
 
@@ -15,9 +17,14 @@ export interface Checked {
   card: Card;
   outline: Outline;
   sheet: SquaredSheet;
+  /** The copper as seen, before any touch-up stroke. */
+  seen: CopperMask;
   mask: CopperMask;
   traced: Traced;
   netlist: Netlist;
+  /** The build against the card's plan, where it has one. */
+  compared?: PlanComparison;
+  power: PowerReport;
   verdict: Verdict;
   timingsMs: Record<StageName, number>;
 }

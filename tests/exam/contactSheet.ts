@@ -19,9 +19,9 @@ export async function figure(row: Row, entry: Entry, checked: Checked): Promise<
   paintMask(rgb, entry, checked);
   const jpeg = await sharp(rgb, { raw: { width, height, channels: 3 } })
     .composite([{ input: Buffer.from(marks(row, entry, checked)) }])
-    .resize(900, 900, { fit: 'inside' })
-    .jpeg({ quality: 82 })
-    .toBuffer();
+    .png({ compressionLevel: 1 })
+    .toBuffer()
+    .then((full) => sharp(full).resize(900, 900, { fit: 'inside' }).jpeg({ quality: 82 }).toBuffer());
   const source = `data:image/jpeg;base64,${jpeg.toString('base64')}`;
   const wrong = row.findings?.judged.filter((j) => !j.right && j.kind !== 'seam') ?? [];
   const missed = row.findings?.missed.filter((f) => f.kind !== 'seam') ?? [];

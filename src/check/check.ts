@@ -1,0 +1,15 @@
+import type { Card } from '../card/index.ts';
+import type { Photo } from '../photo/index.ts';
+import { renewFrom } from './renew.ts';
+import type { CheckOptions } from './options.ts';
+import type { Checked } from './types.ts';
+
+/**
+ * The whole check of one photograph: square up, see the copper, trace it, build the nets, solve the states.
+ * @param photo upright picture
+ * @param card what the maker declares: base size, lamps, cell, contacts, plan; its `corners_px` are taken as they are
+ * @throws FoilproofError when the base cannot be placed at all
+ */
+export function check(photo: Photo, card: Card, options: CheckOptions = {}): Promise<Checked> {
+  return renewFrom('square', { photo, card }, options);
+}

@@ -1,0 +1,65 @@
+import type { Card } from '../card/index.ts';
+import { seeCopper } from '../copper/index.ts';
+import type { Photo } from '../photo/index.ts';
+import { findOutline, squareUp, turnCorners } from '../sheet/index.ts';
+import type { Outline, SquaredSheet } from '../sheet/index.ts';
+import type { CheckOptions } from './options.ts';
+import { bestTurn, tellsTurn } from './turn.ts';
+
+/** Scale at which the turn is judged, px/mm: enough to see a strip, a tenth of the work. */
+const turnPxPerMm = 3;
+/** A lead under this leaves the turn in doubt. */
+const clearLead = 0.1;
+
+/** Finds the base in the photograph and squares it up. Given corners are taken as they are. */
+export async function place(
+  photo: Photo,
+  card: Card,
+  options: CheckOptions,
+): Promise<{ outline: Outline; sheet: SquaredSheet }> {
+  const outline = options.outline ?? givenCorners(card) ?? (await found(photo, card));
+  return { outline, sheet: square(photo, card, outline, options.pxPerMm ?? 10) };
+}
+
+function givenCorners(card: Card): Outline | undefined {
+  if (!card.corners_px) return undefined;
+  return { cornersPx: card.corners_px, certainty: 1, k1: 0, residualMm: 0 };
+}
+
+async function found(photo: Photo, card: Card): Promise<Outline> {
+  const outline = await findOutline(photo, sizeOf(card));
+  if (!outline) return handlesOnly(photo);
+  return tellsTurn(card) ? turned(photo, card, outline) : outline;
+}
+
+/** No base was seen: corners to start dragging from, and no certainty at all. */
+function handlesOnly({ width: w, height: h }: Photo): Outline {
+  const at = (x: number, y: number) => [x * w, y * h] as const;
+  return {
+    cornersPx: [at(0.15, 0.15), at(0.85, 0.15), at(0.85, 0.85), at(0.15, 0.85)],
+    certainty: 0,
+    k1: 0,
+    residualMm: 0,
+  };
+}
+
+/** The outline with its corners in the card's order, as plan and lamps tell. */
+function turned(photo: Photo, card: Card, outline: Outline): Outline {
+  const mask = seeCopper(square(photo, card, outline, turnPxPerMm));
+  const { turn, lead } = bestTurn(card, mask);
+  const sure = Math.min(1, Math.max(0, lead / clearLead));
+  return {
+    ...outline,
+    cornersPx: turnCorners(outline.cornersPx, turn),
+    certainty: outline.certainty * (0.4 + 0.6 * sure),
+  };
+}
+
+function square(photo: Photo, card: Card, outline: Outline, pxPerMm: number): SquaredSheet {
+  const { k1, cornersPx } = outline;
+  return squareUp(photo, cornersPx, sizeOf(card), { pxPerMm, marginMm: card.base.margin_mm, k1 });
+}
+
+function sizeOf(card: Card): { width: number; height: number } {
+  return { width: card.base.width_mm, height: card.base.height_mm };
+}

@@ -1,0 +1,59 @@
+import type { Card } from '../card/index.ts';
+import { applyTouchUp, seeCopper } from '../copper/index.ts';
+import type { CopperMask } from '../copper/index.ts';
+import { verdictOf } from '../net/index.ts';
+import type { Photo } from '../photo/index.ts';
+import { solveStates } from '../power/index.ts';
+import type { SquaredSheet } from '../sheet/index.ts';
+import { trace } from '../trace/index.ts';
+import { nets } from './nets.ts';
+import type { CheckOptions } from './options.ts';
+import { place } from './place.ts';
+import { stopwatch } from './stopwatch.ts';
+import type { Checked, StageName } from './types.ts';
+
+const order: StageName[] = ['decode', 'square', 'copper', 'trace', 'net', 'power'];
+
+export interface Work {
+  photo: Photo;
+  card: Card;
+  /** The check so far; its stages before `from` are taken over. */
+  before?: Checked;
+}
+
+/**
+ * Renews a check from a stage on: 'square' for a new photograph, size or corner, 'copper' for a tap that teaches,
+ * 'trace' for a brush stroke undone, 'net' for a part, 'power' for the cell's age.
+ */
+export async function renewFrom(from: StageName, work: Work, options: CheckOptions = {}): Promise<Checked> {
+  const { photo, card } = work;
+  const watch = stopwatch(options.onStage);
+  const kept = (stage: StageName) => (order.indexOf(stage) < order.indexOf(from) ? work.before : undefined);
+  const { outline, sheet } = kept('square') ?? (await watch.run('square', () => place(photo, card, options)));
+  const seen = kept('copper')?.seen ?? (await watch.run('copper', () => see(sheet, card, options)));
+  const mask = kept('trace')?.mask ?? applyTouchUp(seen, card.touch_up);
+  const traced = kept('trace')?.traced ?? (await watch.run('trace', () => trace(mask, sheet)));
+  const { netlist, compared } = kept('net') ?? (await watch.run('net', () => nets(traced, card)));
+  const power = await watch.run('power', () =>
+    solveStates(netlist, traced, card, { depth: options.depth ?? 'full' }),
+  );
+  return {
+    photo: { name: photo.name, width: photo.width, height: photo.height },
+    card,
+    outline,
+    sheet,
+    seen,
+    mask,
+    traced,
+    netlist,
+    compared,
+    power,
+    verdict: verdictOf(netlist.findings),
+    timingsMs: watch.timingsMs,
+  };
+}
+
+async function see(sheet: SquaredSheet, card: Card, options: CheckOptions): Promise<CopperMask> {
+  const learned = await options.learned?.(sheet);
+  return seeCopper(sheet, { teachCopper: card.teach.copper, teachPaper: card.teach.paper, learned });
+}
