@@ -1,3 +1,4 @@
+import type { Point } from '../geometry/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { boxMean } from './boxMean.ts';
 import { flankPaper } from './flank.ts';
@@ -7,13 +8,19 @@ import { relativeLab } from './relative.ts';
 import { scoresNear, scoreUnit, unlikePaper } from './scores.ts';
 import { dropSpecks, fillHoles } from './specks.ts';
 import { grow } from './grow.ts';
+import { readSigns, type Signs } from './signs.ts';
 import { stripEvidence } from './stripEvidence.ts';
+import { teach } from './taught.ts';
 
 /** px/mm at which shapes are looked at; finer shows no more of a strip 2 mm wide. */
 const coarse = 2;
 
-/** Three masks of one sheet, as in `CopperMask`. */
-export interface Seen {
+/** Three masks of one sheet, as in `CopperMask`, and what speaks for and against them. */
+export interface Seen extends Masks {
+  signs: Signs;
+}
+
+interface Masks {
   filled: Uint8Array;
   strict: Uint8Array;
   likelihood: Uint8Array;
@@ -23,14 +30,15 @@ export interface Seen {
  * Copper by local paper colour and by shape, no learning: strip-shaped regions are found at a coarse scale, then each
  * pixel in and round them is held against the bare paper beside it.
  */
-export function classical(sheet: SquaredSheet): Seen {
+export function classical(sheet: SquaredSheet, onCopper: readonly Point[], onPaper: readonly Point[]): Seen {
   const { width, height, pxPerMm } = sheet;
   const shrink = Math.max(1, Math.round(pxPerMm / coarse));
   const scale = pxPerMm / shrink;
   const small = rootPlanes(sheet.rgb, width, height, shrink);
   const wide = paperField(small, Math.round(3.2 * scale), 5);
   const relative = relativeLab(small, wide, wide.cell);
-  const evidence = stripEvidence(relative, scale);
+  const taught = teach(relative, scale, sheet.originMm, onCopper, onPaper);
+  const evidence = stripEvidence(relative, scale, taught);
   const region = Uint8Array.from(evidence, (v) => (v > 0.4 ? 1 : 0));
   const near = grow(region, small.width, small.height, scale);
   const bare = near.map((n, k) =>
@@ -38,7 +46,15 @@ export function classical(sheet: SquaredSheet): Seen {
   );
   const flank = flankPaper(small, bare, wide, Math.round(3 * scale));
   const scores = scoresNear(sheet, flank, near, shrink);
-  return decide(scores, sheet, { width: small.width, height: small.height, shrink, scale, region, near });
+  const seen = decide(scores, sheet, {
+    width: small.width,
+    height: small.height,
+    shrink,
+    scale,
+    region,
+    near,
+  });
+  return { ...seen, signs: readSigns(sheet, small, relative, evidence, seen.filled, shrink, scale) };
 }
 
 /** The coarse picture's regions. */
@@ -59,7 +75,7 @@ const lowestCut = 2.2;
 const highestCut = 6;
 
 /** Masks from the pixels' scores: strict where one is copper by itself, filled where its strip holds it too. */
-function decide(scores: Uint8Array, sheet: SquaredSheet, small: Coarse): Seen {
+function decide(scores: Uint8Array, sheet: SquaredSheet, small: Coarse): Masks {
   const { width, height, pxPerMm } = sheet;
   const cut = borderScore(scores, width, height, small);
   const core = shrinkMask(small.region, small.width, small.height, 0.8 * small.scale);

@@ -3,4 +3,4 @@ export type { LearnedMap, SeeOptions } from './seeCopper.ts';
 export { seeCopper } from './seeCopper.ts';
 export { applyTouchUp, paintStroke, repaint, strokeBox } from './touchUp.ts';
 export { components, type Components } from './components.ts';
-export { labOf } from './lab.ts';
+export { rootOf } from './lab.ts';

@@ -19,8 +19,8 @@ export interface SeeOptions {
 }
 
 /** Copper on a squared sheet, told from the local paper's colour and from the shape of tape. */
-export function seeCopper(sheet: SquaredSheet, _options: SeeOptions = {}): CopperMask {
-  const seen = classical(sheet);
+export function seeCopper(sheet: SquaredSheet, options: SeeOptions = {}): CopperMask {
+  const seen = classical(sheet, options.teachCopper ?? [], options.teachPaper ?? []);
   const { width, height, pxPerMm, originMm, baseMm } = sheet;
   return { width, height, pxPerMm, originMm, baseMm, ...seen, readable: 1, troubles: [], by: 'classical' };
 }

@@ -16,6 +16,7 @@ const highCoherence = 0.7;
  * @param mask row-major, 1 = inside
  * @param into raised to the score where that is greater
  * @param weight greatest score that this mask may give
+ * @param taught pixels known to be copper or paper: a region with either in it is so whatever its shape
  */
 export function addStripScore(
   mask: Uint8Array,
@@ -24,6 +25,7 @@ export function addStripScore(
   pxPerMm: number,
   into: Float32Array,
   weight = 1,
+  taught?: { copper: readonly number[]; paper: readonly number[] },
 ): void {
   const depth = depthOf(mask, width, height);
   const slim = withoutWide(mask, depth, width, height, (widest / 2) * pxPerMm);
@@ -58,13 +60,11 @@ export function addStripScore(
     const wide = (2 * half) / pxPerMm;
     if (wide < narrowest || wide > widest) return 0;
     const slender = pixels / (4 * half * half);
-    return (
-      weight *
-      ramp(slender, 1.5, 4) *
-      ramp(-spread, -0.45, -0.28) *
-      ramp(straight[id] / border[id], lowCoherence, highCoherence)
-    );
+    const straightness = ramp(straight[id] / border[id], lowCoherence, highCoherence);
+    return weight * ramp(slender, 1.5, 4) * ramp(-spread, -0.45, -0.28) * straightness;
   });
+  for (const k of taught?.copper ?? []) if (labels[k]) score[labels[k]] = 1;
+  for (const k of taught?.paper ?? []) if (labels[k]) score[labels[k]] = 0;
   for (let k = 0; k < labels.length; k++) if (score[labels[k]] > into[k]) into[k] = score[labels[k]];
 }
 

@@ -1,4 +1,3 @@
-import { median } from './polyline.ts';
 import type { Ribbon } from './ribbon.ts';
 
 /** Mean and spread of L*, a*, b* in a window of a ribbon. */
@@ -20,11 +19,13 @@ export function colourOf(
 ): Colour | undefined {
   if (picked.length < least) return undefined;
   const colour: Colour = { mean: [0, 0, 0], spread: [0, 0, 0] };
+  const values = new Float32Array(picked.length);
   [L, a, b].forEach((plane, c) => {
-    const values = picked.map((n) => plane[n]);
-    const middle = median(values);
+    for (let n = 0; n < values.length; n++) values[n] = plane[picked[n]];
+    const middle = values.sort()[values.length >> 1];
+    for (let n = 0; n < values.length; n++) values[n] = Math.abs(values[n] - middle);
     colour.mean[c] = middle;
-    colour.spread[c] = Math.max(floor[c], 1.48 * median(values.map((v) => Math.abs(v - middle))));
+    colour.spread[c] = Math.max(floor[c], 1.48 * values.sort()[values.length >> 1]);
   });
   return colour;
 }
@@ -53,7 +54,7 @@ export function surroundings(
   const inner: number[] = [];
   const left: number[] = [];
   const right: number[] = [];
-  for (let r = Math.max(0, s - reach); r <= Math.min(length - 1, s + reach); r += 2) {
+  for (let r = Math.max(0, s - reach); r <= Math.min(length - 1, s + reach); r += 4) {
     for (let t = 0; t < across; t += 2) {
       const n = r * across + t;
       const off = t - middle;

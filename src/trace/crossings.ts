@@ -28,6 +28,7 @@ interface StripEvidence {
   first: number;
   columns: number;
   evidence: Float32Array;
+  blurPx: number;
   around: (s: number) => Surroundings | undefined;
 }
 
@@ -112,7 +113,7 @@ function look(
       evidence[s * columns + t] = beside ? -3 : paperEvidence(ribbon, n, view);
     }
   }
-  return { ribbon, first, columns, evidence, around };
+  return { ribbon, first, columns, evidence, blurPx, around };
 }
 
 /** Rows at which the strip turns a corner: there the columns reach over its outer side, and paper is no cut. */
@@ -139,11 +140,10 @@ function cutsIn(strip: StripEvidence, piece: number, frame: Frame, smallestGapMm
       end++;
     }
     const rows = rowsFrom(top);
-    const share = rows.filter((row, t) => evidence[row * columns + t] > 0).length / columns;
-    const shape = cutShape(strip, rows);
+    const shape = cutShape(strip, rows, strip.blurPx);
     const widthMm = shape.width / frame.pxPerMm;
     const view = strip.around(top);
-    const gap = view ? cutProbability(mean[top], share, shape, widthMm / smallestGapMm, view) : 0;
+    const gap = view ? cutProbability(mean[top], shape, widthMm / smallestGapMm, view) : 0;
     const [x, y] = ribbon.centre[rows[columns >> 1]];
     cuts.push({ at: toMm(frame, x, y), piece, widthMm, gap, seam: 0, glare: 0 });
     s = end + near;

@@ -4,17 +4,16 @@ import type { CutShape } from './cutShape.ts';
 /**
  * Probability that a way of paper across a strip is a cut. The figures are set on generated creased strips (sound ones,
  * and cuts of 0.3 to 1.5 mm, white paper and kraft) and on path-traced photographs.
- * @param evidence mean evidence along the way, and the share of it that speaks for paper
+ * @param evidence mean evidence along the way
  * @param fine width over the smallest that the picture can show
  */
 export function cutProbability(
   evidence: number,
-  share: number,
-  { crooked, uneven }: CutShape,
+  { crooked, uneven, sure }: CutShape,
   fine: number,
   around: Surroundings,
 ): number {
-  const seen = Math.min(1, share / 0.85) ** 2 / (1 + Math.exp(-2.2 * (evidence - 0.9)));
+  const seen = Math.min(1, sure / 0.85) ** 2 / (1 + Math.exp(-2.2 * (evidence - 0.9)));
   const shape = 1 / (1 + (crooked / 1.2) ** 4) / (1 + (uneven / 0.6) ** 4);
   const tellable = Math.min(1, 0.35 + 0.65 * Math.min(1, fine));
   return seen * shape * tellable * contrast(around);

@@ -14,12 +14,15 @@ export interface CutShape {
   crooked: number;
   /** Median deviation of the width over the columns, as a share of it. */
   uneven: number;
+  /** Share of the columns at which paper is seen and is no mere passage from a dark facet to a bright one. */
+  sure: number;
 }
 
 /**
  * At each column the share of paper in each row is added up over the cut and its blurred borders; the median over the
  * columns is the width.
  * @param rows row of the cut at each column of the strip
+ * @param blurPx standard deviation of the picture's blur, px
  */
 export function cutShape(
   strip: {
@@ -30,11 +33,13 @@ export function cutShape(
     around: (s: number) => Surroundings | undefined;
   },
   rows: Int32Array,
+  blurPx: number,
 ): CutShape {
   const { ribbon, first, columns, evidence, around } = strip;
   const widths: number[] = [];
   const runs: number[] = [];
   const middles: number[] = [];
+  let sure = 0;
   for (let t = 0; t < columns; t++) {
     let from = rows[t];
     let to = rows[t];
@@ -44,6 +49,9 @@ export function cutShape(
     middles.push((from + to) / 2);
     const view = around(rows[t]);
     const paper = view?.left ?? view?.right;
+    const long = to - from + 1 > 1.5 + 2.5 * blurPx;
+    const seen = evidence[rows[t] * columns + t] > 0;
+    if (paper && seen && (long || !isPassage(ribbon, first + t, from, to, paper.mean[0]))) sure++;
     const width = paper && integrate(ribbon, first + t, from, to, paper.mean, paper.spread);
     if (width !== undefined) widths.push(width);
   }
@@ -52,7 +60,24 @@ export function cutShape(
     width: widths.length ? median(widths) : run,
     crooked: offLine(middles),
     uneven: median(runs.map((r) => Math.abs(r - run))) / run,
+    sure: sure / columns,
   };
+}
+
+/**
+ * Where a dark facet borders a bright one, blur runs through all lightnesses between, paper's too: darker than paper
+ * before, lighter after, or the other way round.
+ */
+function isPassage(
+  { L, across, length }: Ribbon,
+  column: number,
+  from: number,
+  to: number,
+  paper: number,
+): boolean {
+  const before = L[Math.max(0, from - 3) * across + column] - paper;
+  const after = L[Math.min(length - 1, to + 3) * across + column] - paper;
+  return before * after < 0 && Math.min(Math.abs(before), Math.abs(after)) > 4;
 }
 
 /** Median distance of a sequence from its least-squares line. */

@@ -1,4 +1,4 @@
-import { labOf } from '../copper/index.ts';
+import { rootOf } from '../copper/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { toPx, type Frame } from './frame.ts';
@@ -45,7 +45,8 @@ export function straighten(
   const half = Math.round(halfMm * frame.pxPerMm);
   const across = 2 * half + 1;
   const length = centre.length;
-  const planes = [0, 1, 2].map(() => new Float32Array(length * across));
+  const [L, a, b] = [0, 1, 2].map(() => new Float32Array(length * across));
+  const root = new Float32Array(3);
   const piece = new Int32Array(length * across);
   const reach = Math.round(span * frame.pxPerMm);
   const normal = centre.map((_, s): Point => {
@@ -63,9 +64,11 @@ export function straighten(
       }
       const k = j * frame.width + i;
       piece[n] = labels[k];
-      const lab = labOf(sheet.rgb[3 * k], sheet.rgb[3 * k + 1], sheet.rgb[3 * k + 2]);
-      for (let c = 0; c < 3; c++) planes[c][n] = lab[c];
+      rootOf(sheet.rgb, 3 * k, root);
+      L[n] = 116 * root[1] - 16;
+      a[n] = 500 * (root[0] - root[1]);
+      b[n] = 200 * (root[1] - root[2]);
     }
   }
-  return { length, across, centre, normal, L: planes[0], a: planes[1], b: planes[2], piece };
+  return { length, across, centre, normal, L, a, b, piece };
 }

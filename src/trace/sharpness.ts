@@ -1,9 +1,11 @@
 import type { CopperMask } from '../copper/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
-import { labOf } from '../copper/index.ts';
+import { rootOf } from '../copper/index.ts';
 import { toPx } from './frame.ts';
 import { tangent } from './polyline.ts';
 import type { Piece } from './types.ts';
+
+const root = new Float32Array(3);
 
 /** Pixels on each side of a strip's border that are looked at. */
 const reach = 8;
@@ -20,7 +22,7 @@ export function borderBlur(
   const found: number[] = [];
   for (const { lines } of pieces) {
     for (const { path, widths } of lines) {
-      for (let k = 4; k < path.length - 4; k += 3) {
+      for (let k = 4; k < path.length - 4; k += 6) {
         const [x, y] = toPx(mask, path[k]);
         const [tx, ty] = tangent(path, k, 2);
         const half = (widths[k] / 2) * mask.pxPerMm;
@@ -49,7 +51,8 @@ function blurAt(
     const j = Math.floor(y + t * ny);
     if (i < 0 || j < 0 || i >= width || j >= height) return undefined;
     const k = 3 * (j * width + i);
-    profile.push(labOf(rgb[k], rgb[k + 1], rgb[k + 2])[0]);
+    rootOf(rgb, k, root);
+    profile.push(116 * root[1] - 16);
   }
   const mean = (values: number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
   const height2 = Math.abs(mean(profile.slice(0, 4)) - mean(profile.slice(-4)));
