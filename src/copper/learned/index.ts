@@ -1,0 +1,51 @@
+import { openNet } from '../../engine/onnx.ts';
+import { planesOf } from '../../engine/planes.ts';
+import { scaleTo } from '../../engine/scale.ts';
+import type { SquaredSheet } from '../../sheet/index.ts';
+import { tiles } from './tiles.ts';
+import type { Tile } from './tiles.ts';
+
+/** What the trained net says of each pixel of a sheet: chances 0..255, row-major, width*height of the sheet. */
+export interface LearnedCopper {
+  copper: Uint8Array;
+  lamp: Uint8Array;
+  cell: Uint8Array;
+}
+
+/** The scale at which the net was trained. */
+const netPxPerMm = 10;
+const names = ['copper', 'lamp', 'cell'] as const;
+
+/**
+ * Visible copper, lamp bodies and cells as a small trained net sees them (made by tests/training/).
+ * Any sheet size: large ones are read in overlapping windows, other scales are brought to 10 px/mm and back.
+ * @throws FoilproofError when the net cannot be loaded
+ */
+export async function seeCopperLearned(sheet: SquaredSheet): Promise<LearnedCopper> {
+  if (Math.abs(sheet.pxPerMm / netPxPerMm - 1) < 0.02) return read(sheet);
+  const ratio = netPxPerMm / sheet.pxPerMm;
+  const size = { width: Math.round(sheet.width * ratio), height: Math.round(sheet.height * ratio) };
+  const seen = await read({ ...size, rgb: scaleTo(sheet.rgb, 3, sheet, size) });
+  for (const name of names) seen[name] = scaleTo(seen[name], 1, size, sheet);
+  return seen;
+}
+
+async function read(picture: { width: number; height: number; rgb: Uint8Array }): Promise<LearnedCopper> {
+  const net = await openNet('sheet.onnx');
+  const area = picture.width * picture.height;
+  const seen = { copper: new Uint8Array(area), lamp: new Uint8Array(area), cell: new Uint8Array(area) };
+  for (const tile of tiles(picture.width, picture.height)) {
+    const logits = await net.run(planesOf(picture, tile), tile.height, tile.width);
+    names.forEach((name, c) => keep(seen[name], picture.width, logits, c, tile));
+  }
+  return seen;
+}
+
+/** Copies the kept part of one map out of a window, logits turned to chances. */
+function keep(into: Uint8Array, width: number, logits: Float32Array, channel: number, tile: Tile): void {
+  const { x0, y0, x1, y1 } = tile.keep;
+  for (let y = y0; y < y1; y++) {
+    let from = (channel * tile.height + y - tile.y) * tile.width + x0 - tile.x;
+    for (let x = x0; x < x1; x++, from++) into[y * width + x] = 255 / (1 + Math.exp(-logits[from])) + 0.5;
+  }
+}
