@@ -8,7 +8,7 @@ import { relativeLab } from './relative.ts';
 import { scoresNear, scoreUnit, unlikePaper } from './scores.ts';
 import { dropSpecks, fillHoles } from './specks.ts';
 import { grow } from './grow.ts';
-import { readSigns, type Signs } from './signs.ts';
+import { readSigns, shapeOf, type Signs } from './signs.ts';
 import { stripEvidence } from './stripEvidence.ts';
 import { teach } from './taught.ts';
 
@@ -20,7 +20,8 @@ export interface Seen extends Masks {
   signs: Signs;
 }
 
-interface Masks {
+/** Masks as in `CopperMask`. */
+export interface Masks {
   filled: Uint8Array;
   strict: Uint8Array;
   likelihood: Uint8Array;
@@ -54,7 +55,7 @@ export function classical(sheet: SquaredSheet, onCopper: readonly Point[], onPap
     region,
     near,
   });
-  return { ...seen, signs: readSigns(sheet, small, relative, evidence, seen.filled, shrink, scale) };
+  return { ...seen, signs: { ...readSigns(small, relative, evidence), ...shapeOf(seen.filled, sheet) } };
 }
 
 /** The coarse picture's regions. */

@@ -1,5 +1,5 @@
-export type { CopperMask } from './types.ts';
-export type { LearnedMap, SeeOptions } from './seeCopper.ts';
+export type { CopperMask, LearnedMap, Trouble } from './types.ts';
+export type { SeeOptions } from './seeCopper.ts';
 export { seeCopper } from './seeCopper.ts';
 export { applyTouchUp, paintStroke, repaint, strokeBox } from './touchUp.ts';
 export { components, type Components } from './components.ts';

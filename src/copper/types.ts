@@ -15,8 +15,18 @@ export interface CopperMask {
   likelihood: Uint8Array;
   /** 0..1: how well this photograph could be read at all. Below 0.5 the check says that it cannot and why. */
   readable: number;
-  /** Reasons for a low `readable`, as keys of words/. */
-  troubles: string[];
+  /** Reasons for a low `readable`. */
+  troubles: Trouble[];
   /** Which segmenter gave it. */
   by: 'classical' | 'learned' | 'given';
 }
+
+/** What the trained net says of each pixel of the sheet: chances 0..255, row-major, width*height. */
+export interface LearnedMap {
+  copper: Uint8Array;
+  lamp: Uint8Array;
+  cell: Uint8Array;
+}
+
+/** Why a photograph reads badly; keys of words/en/copper.ts. */
+export type Trouble = 'burnt-out' | 'too-dark' | 'odd-shapes' | 'doubtful' | 'disagree' | 'no-copper';

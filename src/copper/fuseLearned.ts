@@ -1,0 +1,45 @@
+import type { SquaredSheet } from '../sheet/index.ts';
+import type { Masks } from './classical.ts';
+import { dropSpecks, fillHoles } from './specks.ts';
+import type { LearnedMap } from './types.ts';
+
+/** Chances, 0..255: copper by itself; copper where the classical mask agrees; copper that a bridge may lean on. */
+const sure = 128;
+const agreed = 85;
+const leaning = 50;
+/** With taps the classical mask has been taught this very photograph and may speak against the net. */
+const taughtLeaning = 25;
+const taughtSure = 215;
+
+/**
+ * One mask of two: the trained net leads, the classical mask settles what the net leaves open.
+ * @param taught the maker has tapped copper or paper
+ */
+export function fuseLearned(
+  sheet: SquaredSheet,
+  seen: Masks,
+  learned: LearnedMap,
+  taught: { copper: boolean; paper: boolean },
+): Masks {
+  const { width, height, pxPerMm } = sheet;
+  const strict = new Uint8Array(width * height);
+  const held = new Uint8Array(width * height);
+  const lean = taught.copper ? taughtLeaning : leaning;
+  const alone = taught.paper ? taughtSure : sure;
+  for (let k = 0; k < strict.length; k++) {
+    const chance = learned.copper[k];
+    const other = learned.lamp[k] >= sure || learned.cell[k] >= sure;
+    if (other && chance < sure) continue;
+    if (chance >= alone || (chance >= (taught.copper ? taughtLeaning : agreed) && seen.strict[k]))
+      strict[k] = 1;
+    held[k] = strict[k] | (chance >= lean && seen.filled[k] ? 1 : 0);
+  }
+  const least = 3 * pxPerMm ** 2;
+  const kept = dropSpecks(held, width, height, least);
+  const filled = fillHoles(kept, width, height, 4 * pxPerMm ** 2);
+  for (let k = 0; k < filled.length; k++) {
+    const other = learned.lamp[k] >= sure || learned.cell[k] >= sure;
+    if (other && !kept[k]) filled[k] = 0;
+  }
+  return { strict: dropSpecks(strict, width, height, least), filled, likelihood: learned.copper };
+}

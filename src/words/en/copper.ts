@@ -1,0 +1,19 @@
+/** Why the copper in a photograph cannot be told well, and what to do. Keys are the mask's `troubles`. */
+export const copperWords = {
+  troubles: {
+    'burnt-out':
+      'Part of the sheet is burnt out to white, where tape and paper look alike. Move the lamp to one side or turn the exposure down, and photograph it again.',
+    'too-dark':
+      'Part of the sheet lies in shade too deep to tell tape from paper. Give it more light and photograph it again.',
+    'odd-shapes':
+      'What looks like copper here is not shaped like strips of tape: paint, a shadow or the light may be in the way. Tap the tape in two or three places to show what it looks like.',
+    doubtful:
+      'Much of what may be tape here cannot be told from paper for certain. Tap the tape in two or three places, or photograph it again in even light.',
+    disagree:
+      'Two ways of seeing the copper do not agree on this photograph. Look the mask over, correct it with the brush, or photograph it again in even light.',
+    'no-copper':
+      'No copper tape was found on this sheet. If there is some, tap it in two or three places, or photograph it again in even light.',
+  },
+  secondShot:
+    'Tilt the lamp or the sheet a little and photograph it once more: glare moves away and a true gap stays.',
+};
