@@ -1,3 +1,6 @@
+export { planMask } from './planMask.ts';
+export { asPlanned } from './asPlanned.ts';
+export type { AsPlanned } from './asPlanned.ts';
 export { brush, unbrush } from './brush.ts';
 export { check } from './check.ts';
 export type { CheckOptions } from './options.ts';

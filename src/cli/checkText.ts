@@ -1,0 +1,37 @@
+import { cliWords } from '../words/en/cli.ts';
+import type { Answer } from './job.ts';
+
+type Json = NonNullable<Answer['json']>;
+
+/** One photograph's answer for a reader: the verdict, the numbered findings, what was not seen. */
+export function fullText({ photo, status, json }: Answer): string[] {
+  if (!json) return [];
+  const verdict = status === 2 ? cliWords.couldNot : cliWords.verdict[json.verdict];
+  return [
+    `${photo}: ${verdict}${countOf(json)}`,
+    ...json.findings.flatMap((f, i) => [
+      `${String(i + 1).padStart(3)}. ${f.kind} ${cliWords.place(f.x_mm.toFixed(1), f.y_mm.toFixed(1))}, ${cliWords.sure(f.certainty.toFixed(2))}`,
+      `     ${f.say}`,
+      `     ${f.do}`,
+    ]),
+    ...(json.not_seen.length > 0 ? [cliWords.notSeen, ...json.not_seen.map((s) => `   - ${s}`)] : []),
+  ];
+}
+
+/** One photograph's answer in one line. */
+export function oneLine({ photo, status, json, why }: Answer): string {
+  if (!json || status === 2) return `${photo}: ${cliWords.couldNot}${why ? `. ${why}` : ''}`;
+  const holding = json.findings
+    .filter((f) => f.weight === 'holds' && f.certainty >= 0.5)
+    .map((f) => `${f.kind} ${cliWords.place(f.x_mm.toFixed(1), f.y_mm.toFixed(1))}`);
+  const list = holding.length > 0 ? `: ${holding.join('; ')}` : '';
+  return `${photo}: ${cliWords.verdict[json.verdict]}${countOf(json)}${list}`;
+}
+
+function countOf({ findings }: Json): string {
+  const open = findings.filter((f) => f.checked === undefined);
+  const of = (weight: string) =>
+    open.filter((f) => f.weight === weight && (weight !== 'holds' || f.certainty >= 0.5)).length;
+  const counted = cliWords.count(of('holds'), of('check'), of('note'));
+  return counted ? ` (${counted})` : '';
+}

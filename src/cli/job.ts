@@ -1,0 +1,72 @@
+import { basename } from 'node:path';
+import { cardSchema } from '../card/index.ts';
+import type { Card } from '../card/index.ts';
+import { check } from '../check/index.ts';
+import type { Checked, StageName } from '../check/index.ts';
+import { decodePhoto } from '../photo/decodeNode.ts';
+import { checkJson } from '../record/index.ts';
+import type { CheckJson } from '../record/index.ts';
+import { cliWords } from '../words/en/cli.ts';
+import { copperWords } from '../words/en/copper.ts';
+import type { Outputs } from './outputNames.ts';
+import { writeOutputs } from './writeOutputs.ts';
+
+/** One photograph to check. */
+export interface Job {
+  photo: string;
+  card?: Card;
+  outputs: Outputs;
+}
+
+/** What the check of one photograph ends with. */
+export interface Answer {
+  photo: string;
+  /** 0 clear, 1 findings that hold, 2 could not check. */
+  status: 0 | 1 | 2;
+  json?: CheckJson & { outline_certainty: number; readable: number };
+  /** Why it could not be checked. */
+  why?: string;
+}
+
+/** Checks one photograph and writes what is asked for. Never throws: the reason is in the answer. */
+export async function runJob(job: Job, onStage?: (stage: StageName) => void): Promise<Answer> {
+  try {
+    onStage?.('decode');
+    const begun = performance.now();
+    const photo = await decodePhoto(job.photo);
+    const decode = performance.now() - begun;
+    const checked = await check({ ...photo, name: job.photo }, job.card ?? bareCard(photo), { onStage });
+    checked.timingsMs.decode = decode;
+    await writeOutputs(checked, job.outputs);
+    return answerOf(job.photo, checked);
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    return { photo: job.photo, status: 2, why };
+  }
+}
+
+/** Without a card the base counts as A6 (ISO 216), lying as the picture does. */
+function bareCard({ width, height }: { width: number; height: number }): Card {
+  const [width_mm, height_mm] = width > height ? [148, 105] : [105, 148];
+  return cardSchema.parse({ format: 'foilproof/1', base: { width_mm, height_mm } });
+}
+
+function answerOf(photo: string, checked: Checked): Answer {
+  const json = {
+    ...checkJson(checked, checked.power),
+    outline_certainty: Number(checked.outline.certainty.toFixed(3)),
+    readable: Number(checked.mask.readable.toFixed(3)),
+  };
+  const why = whyNot(checked);
+  if (why) return { photo, status: 2, json, why };
+  return { photo, status: checked.verdict === 'hold' ? 1 : 0, json };
+}
+
+/** A check that rests on a guess is no check. */
+function whyNot({ photo, outline, mask }: Checked): string | undefined {
+  const name = basename(photo.name);
+  if (outline.certainty < 0.5) return cliWords.outlineUnsure(name, outline.certainty.toFixed(2));
+  if (mask.readable < 0.5)
+    return cliWords.unreadable(name, mask.troubles.map((key) => copperWords.troubles[key]).join(' '));
+  return undefined;
+}

@@ -1,0 +1,38 @@
+import { cliWords } from '../words/en/cli.ts';
+import { FoilproofError } from '../words/index.ts';
+import { checkCommand } from './check.ts';
+import { compareCommand } from './compare.ts';
+import { planCommand } from './plan.ts';
+import { powerCommand } from './power.ts';
+
+type Command = (args: string[]) => Promise<number>;
+
+const commands: Record<string, Command> = {
+  check: (args) => checkCommand(args),
+  compare: (args) => compareCommand(args),
+  power: (args) => powerCommand(args),
+  plan: (args) => planCommand(args),
+};
+
+/**
+ * Runs one command. What it finds goes to standard output, why it could not check to standard error.
+ * @returns exit status: 0 clear, 1 findings that hold, 2 could not check
+ */
+export async function run([name, ...args]: string[]): Promise<number> {
+  if (name === undefined || name === '--help' || name === '-h' || args.includes('--help')) {
+    console.log(cliWords.help);
+    return name === undefined ? 2 : 0;
+  }
+  try {
+    if (!Object.hasOwn(commands, name)) throw new FoilproofError(cliWords.unknownCommand(name));
+    return await commands[name](args);
+  } catch (error) {
+    console.error(`foilproof: ${sentenceOf(error)}`);
+    return 2;
+  }
+}
+
+function sentenceOf(error: unknown): string {
+  const message = error instanceof Error ? error.message : String(error);
+  return message.replace(/\s*\n\s*/g, ' ');
+}
