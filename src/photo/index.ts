@@ -3,3 +3,5 @@ export { checkFile, checkSize, largestMegapixels, leastSidePx } from './bounds.t
 export { sniff } from './sniff.ts';
 export type { Sniffed } from './sniff.ts';
 export type { Photo } from './types.ts';
+export { measurePhoto, smallestGapMm } from './measurePhoto.ts';
+export type { PhotoMeasures } from './measurePhoto.ts';

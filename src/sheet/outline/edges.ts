@@ -11,6 +11,11 @@ export interface Edges {
   weight: Float32Array;
 }
 
+/** The same edges in the px of a picture `times` as large. */
+export function scaled(edges: Edges, times: number): Edges {
+  return { ...edges, x: edges.x.map((v) => v * times), y: edges.y.map((v) => v * times) };
+}
+
 /** Below this gradient (levels a pixel) there is only noise, whatever the surroundings. */
 const floorLevels = 1.1;
 const surroundPx = 15;

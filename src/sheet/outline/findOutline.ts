@@ -2,16 +2,27 @@ import type { Point, Quad } from '../../geometry/index.ts';
 import type { Photo } from '../../photo/index.ts';
 import { turnCorners } from '../homography.ts';
 import type { Outline } from '../types.ts';
-import { findEdges } from './edges.ts';
+import { certaintyFeatures, certaintyOf } from './certainty.ts';
+import { choose } from './choose.ts';
+import type { Chosen } from './choose.ts';
+import { findEdges, scaled } from './edges.ts';
 import { fitSides } from './fitSides.ts';
-import { findLines } from './lines.ts';
+import { findLines, mergeScales } from './lines.ts';
+import type { Line } from './lines.ts';
+import { poseMisfit } from './pose.ts';
 import { candidateQuads } from './quads.ts';
-import type { Candidate } from './quads.ts';
-import { workPicture } from './work.ts';
+import { quarter, workPicture } from './work.ts';
+import type { WorkPicture } from './work.ts';
 
 export interface BaseMm {
   width: number;
   height: number;
+}
+
+/** One judged proposal, with what its certainty rests on. */
+export interface Proposal {
+  outline: Outline;
+  features: number[];
 }
 
 /**
@@ -21,29 +32,47 @@ export interface BaseMm {
  * @returns undefined when nothing like a base is seen
  */
 export async function findOutline(photo: Photo, base: BaseMm | undefined): Promise<Outline | undefined> {
-  const work = workPicture(photo);
-  const lines = findLines(findEdges(work), work.width, work.height, 90);
-  const candidates = candidateQuads(lines, work, base, 400);
-  const best = candidates[0];
-  if (!best) return undefined;
-  return outlineOf(photo, best, work.step, base);
+  return proposeOutlines(photo, base)[0]?.outline;
 }
 
-function outlineOf(
+/** The likeliest outlines, most certain first. */
+export function proposeOutlines(photo: Photo, base: BaseMm | undefined): Proposal[] {
+  const work = workPicture(photo);
+  const candidates = candidateQuads(linesOf(work), work, base, 250);
+  return choose(work, candidates, base, 2)
+    .map((chosen) => proposal(photo, chosen, work.step, base))
+    .filter((p) => p !== undefined)
+    .sort((a, b) => b.outline.certainty - a.outline.certainty);
+}
+
+/** Straight lines at full and at a quarter of the work scale. */
+export function linesOf(work: WorkPicture): Line[] {
+  const { width, height } = work;
+  const fine = findLines(findEdges(work), width, height, 60, 1);
+  const coarseEdges = scaled(findEdges(quarter(work)), 4);
+  const coarse = findLines(coarseEdges, width, height, 40, 4);
+  return mergeScales(fine, coarse, coarseEdges, width, height);
+}
+
+function proposal(
   photo: Photo,
-  best: Candidate,
+  chosen: Chosen,
   step: number,
   base: BaseMm | undefined,
-): Outline | undefined {
-  const quad = best.corners.map(([x, y]) => [x * step, y * step]) as unknown as Quad;
+): Proposal | undefined {
+  const quad = chosen.candidate.corners.map(([x, y]) => [x * step, y * step]) as unknown as Quad;
   const pxPerMm = base ? perimeter(quad) / (2 * (base.width + base.height)) : perimeter(quad) / 500;
   const fitted = fitSides(photo, quad, 3 * step + 2, pxPerMm);
   if (!fitted) return undefined;
+  const centre: Point = [photo.width / 2, photo.height / 2];
+  const long = Math.max(photo.width, photo.height);
+  const misfit = base ? poseMisfit(fitted.cornersPx, base, centre, long).misfit : 0.1;
+  const residualMm = fitted.residualPx / pxPerMm;
+  const features = certaintyFeatures(chosen, fitted, misfit, residualMm);
+  const certainty = certaintyOf(features);
   return {
-    cornersPx: pictureUp(fitted.cornersPx, base),
-    certainty: Math.min(...fitted.seen),
-    k1: fitted.k1,
-    residualMm: fitted.residualPx / pxPerMm,
+    features,
+    outline: { cornersPx: pictureUp(fitted.cornersPx, base), certainty, k1: fitted.k1, residualMm },
   };
 }
 

@@ -14,33 +14,37 @@ export interface Line {
 }
 
 const angleBins = 240;
+/** In grains: bins of the normal form, and how near to a line its edge pixels lie. */
 const rhoStep = 1.5;
-/** An edge pixel lies on a line when this near (px) and this parallel (rad). */
-const nearPx = 2.2;
+const near = 2.2;
+/** rad */
 const nearAngle = 0.18;
 
 /**
  * The strongest straight lines, by a Hough transform in which each edge pixel votes only about its own direction.
  * @param most how many lines at most
+ * @param grain work px to which the edges are known: 1, or 4 for edges found at a quarter of the scale
  * @source R. O. Duda, P. E. Hart, CACM 15(1) 1972, the normal form; voting by gradient direction is common practice
  */
-export function findLines(edges: Edges, width: number, height: number, most: number): Line[] {
+export function findLines(edges: Edges, width: number, height: number, most: number, grain: number): Line[] {
   const diagonal = Math.hypot(width, height);
-  const rhoBins = Math.ceil((2 * diagonal) / rhoStep) + 2;
-  const votes = vote(edges, rhoBins, diagonal);
-  const peaks = pickPeaks(votes, rhoBins, most);
+  const bin = rhoStep * grain;
+  const rhoBins = Math.ceil((2 * diagonal) / bin) + 2;
+  const votes = vote(edges, rhoBins, diagonal, bin);
+  const peaks = pickPeaks(votes, rhoBins, 18 / grain);
   const lines: Line[] = [];
   for (const { a, r } of peaks) {
+    if (lines.length >= most) break;
     const angle = (a * Math.PI) / angleBins;
-    const fitted = refine(edges, Math.cos(angle), Math.sin(angle), r * rhoStep - diagonal);
+    const fitted = refine(edges, Math.cos(angle), Math.sin(angle), r * bin - diagonal, grain);
     if (!fitted) continue;
-    if (lines.some((l) => sameLine(l, fitted, width, height))) continue;
-    lines.push({ ...fitted, ...evidence(edges, fitted, diagonal) });
+    if (lines.some((l) => sameLine(l, fitted, width, height, grain))) continue;
+    lines.push({ ...fitted, votes: fitted.votes * grain, ...evidence(edges, fitted, diagonal, grain) });
   }
   return lines;
 }
 
-function vote(edges: Edges, rhoBins: number, diagonal: number): Float32Array {
+function vote(edges: Edges, rhoBins: number, diagonal: number, binPx: number): Float32Array {
   const votes = new Float32Array(angleBins * rhoBins);
   const cos = Float32Array.from({ length: angleBins }, (_, a) => Math.cos((a * Math.PI) / angleBins));
   const sin = Float32Array.from({ length: angleBins }, (_, a) => Math.sin((a * Math.PI) / angleBins));
@@ -49,7 +53,7 @@ function vote(edges: Edges, rhoBins: number, diagonal: number): Float32Array {
     for (let k = mid - 5; k <= mid + 5; k++) {
       const a = (k + angleBins) % angleBins;
       const rho = edges.x[i] * cos[a] + edges.y[i] * sin[a];
-      const bin = (rho + diagonal) / rhoStep;
+      const bin = (rho + diagonal) / binPx;
       const low = Math.floor(bin);
       const w = edges.weight[i];
       votes[a * rhoBins + low] += w * (1 - (bin - low));
@@ -60,8 +64,7 @@ function vote(edges: Edges, rhoBins: number, diagonal: number): Float32Array {
 }
 
 /** Highest bins, none within 3 bins of angle and 5 px of a higher one. */
-function pickPeaks(votes: Float32Array, rhoBins: number, most: number): { a: number; r: number }[] {
-  const least = 18;
+function pickPeaks(votes: Float32Array, rhoBins: number, least: number): { a: number; r: number }[] {
   const peaks: { a: number; r: number; v: number }[] = [];
   for (let a = 0; a < angleBins; a++) {
     for (let r = 2; r < rhoBins - 2; r++) {
@@ -70,7 +73,7 @@ function pickPeaks(votes: Float32Array, rhoBins: number, most: number): { a: num
       if (isPeak(votes, rhoBins, a, r, v)) peaks.push({ a, r, v });
     }
   }
-  return peaks.sort((p, q) => q.v - p.v).slice(0, most);
+  return peaks.sort((p, q) => q.v - p.v);
 }
 
 function isPeak(votes: Float32Array, rhoBins: number, a: number, r: number, v: number): boolean {
@@ -87,12 +90,12 @@ function isPeak(votes: Float32Array, rhoBins: number, a: number, r: number, v: n
 }
 
 /** Least-squares line through the edge pixels near a first guess, three rounds. */
-function refine(edges: Edges, nx0: number, ny0: number, rho0: number) {
+function refine(edges: Edges, nx0: number, ny0: number, rho0: number, grain: number) {
   let nx = nx0;
   let ny = ny0;
   let rho = rho0;
   let votes = 0;
-  for (const reach of [3.5, 2.5, nearPx]) {
+  for (const reach of [3.5 * grain, 2.5 * grain, near * grain]) {
     let sw = 0;
     let sx = 0;
     let sy = 0;
@@ -113,7 +116,7 @@ function refine(edges: Edges, nx0: number, ny0: number, rho0: number) {
       sxy += w * x * y;
       syy += w * y * y;
     }
-    if (sw < 12) return undefined;
+    if (sw < 12 / grain) return undefined;
     const mx = sx / sw;
     const my = sy / sw;
     const cxx = sxx / sw - mx * mx;
@@ -134,26 +137,37 @@ function parallel(a: number, b: number): boolean {
   return d < nearAngle || d > Math.PI - nearAngle;
 }
 
-function sameLine(a: Line, b: Pick<Line, 'nx' | 'ny' | 'rho'>, width: number, height: number): boolean {
+function sameLine(
+  a: Line,
+  b: Pick<Line, 'nx' | 'ny' | 'rho'>,
+  width: number,
+  height: number,
+  grain: number,
+): boolean {
   const dot = a.nx * b.nx + a.ny * b.ny;
-  if (Math.abs(dot) < 0.9994) return false;
+  if (Math.abs(dot) < (grain > 1 ? 0.998 : 0.9994)) return false;
   const sign = Math.sign(dot);
   const x = width / 2;
   const y = height / 2;
-  return Math.abs(a.nx * x + a.ny * y - a.rho - sign * (b.nx * x + b.ny * y - b.rho)) < 2.5;
+  return Math.abs(a.nx * x + a.ny * y - a.rho - sign * (b.nx * x + b.ny * y - b.rho)) < 2.5 * grain;
 }
 
-function evidence(edges: Edges, line: { nx: number; ny: number; rho: number }, diagonal: number) {
+function evidence(
+  edges: Edges,
+  line: { nx: number; ny: number; rho: number },
+  diagonal: number,
+  grain: number,
+) {
   const length = Math.ceil(2 * diagonal) + 4;
   const t0 = -diagonal - 2;
   const own = new Float32Array(length);
   const angle = Math.atan2(line.ny, line.nx);
   for (let i = 0; i < edges.count; i++) {
     const d = Math.abs(line.nx * edges.x[i] + line.ny * edges.y[i] - line.rho);
-    if (d > nearPx || !parallel(edges.angle[i], angle)) continue;
+    if (d > near * grain || !parallel(edges.angle[i], angle)) continue;
     const t = Math.round(-line.ny * edges.x[i] + line.nx * edges.y[i] - t0);
     const w = Math.min(1, 2 * edges.weight[i]);
-    for (let k = t - 1; k <= t + 1; k++) if (own[k] < w) own[k] = w;
+    for (let k = t - grain; k <= t + grain; k++) if (own[k] < w) own[k] = w;
   }
   const sum = new Float32Array(length + 1);
   for (let k = 0; k < length; k++) sum[k + 1] = sum[k] + own[k];
@@ -178,3 +192,26 @@ export function support(line: Line, p: Point, q: Point): number {
 
 const along = (l: Line, [x, y]: Point) => -l.ny * x + l.nx * y - l.t0;
 const clamp = (v: number, length: number) => Math.min(Math.max(v, 0), length - 1);
+
+/**
+ * The lines of two scales in one list: a coarse line stays only where no fine one says the same, and a fine line
+ * takes over what the coarse edges show along it.
+ */
+export function mergeScales(
+  fine: Line[],
+  coarse: Line[],
+  coarseEdges: Edges,
+  width: number,
+  height: number,
+): Line[] {
+  const diagonal = Math.hypot(width, height);
+  const merged = fine.map((line) => {
+    const other = evidence(coarseEdges, line, diagonal, 4).sum;
+    const sum = new Float32Array(line.sum.length);
+    for (let k = 1; k < sum.length; k++) {
+      sum[k] = sum[k - 1] + Math.max(line.sum[k] - line.sum[k - 1], other[k] - other[k - 1]);
+    }
+    return { ...line, sum };
+  });
+  return [...merged, ...coarse.filter((c) => !fine.some((f) => sameLine(f, c, width, height, 3)))];
+}

@@ -1,5 +1,5 @@
 import type { Point, Quad } from '../../geometry/index.ts';
-import { meet } from './lines.ts';
+import { meet, support } from './lines.ts';
 import type { Line } from './lines.ts';
 import { poseMisfit } from './pose.ts';
 
@@ -9,6 +9,10 @@ export interface Candidate {
   corners: Quad;
   /** Edge evidence along the sides 0-1, 1-2, 2-3, 3-0, each 0..1. */
   support: readonly [number, number, number, number];
+  /** The lines of those sides. */
+  lines: readonly [Line, Line, Line, Line];
+  /** Share of the picture that it covers. */
+  areaShare: number;
   misfit: number;
   focal: number;
   coarse: number;
@@ -117,11 +121,17 @@ function makeQuad(
   if (si < leastSupport) return undefined;
   const sj = supportBetween(lines[j], b.on[0], c.on[0]);
   if (sj < leastSupport) return undefined;
-  return { corners: [d.at, a.at, b.at, c.at] as Quad, support: [si, sk, sj, sl] as const };
+  return {
+    corners: [d.at, a.at, b.at, c.at] as const,
+    support: [si, sk, sj, sl] as const,
+    lines: [lines[i], lines[k], lines[j], lines[l]] as const,
+  };
 }
 
+type Made = Pick<Candidate, 'corners' | 'support' | 'lines'>;
+
 function judge(
-  made: { corners: Quad; support: readonly [number, number, number, number] },
+  made: Made,
   picture: Bounds,
   base: { width: number; height: number } | undefined,
   found: Candidate[],
@@ -129,12 +139,14 @@ function judge(
   const area = signedArea(made.corners);
   const share = Math.abs(area) / (picture.width * picture.height);
   if (share < 0.03 || !convex(made.corners)) return;
-  const { corners, support } = area > 0 ? made : reversed(made);
-  const least = Math.min(...support);
-  const mean = (support[0] + support[1] + support[2] + support[3]) / 4;
-  const coarse = 0.6 * mean + 0.4 * least + 0.25 * Math.sqrt(share);
+  const right = area > 0 ? made : reversed(made);
+  const { corners } = right;
+  const least = Math.min(...right.support);
+  const past = right.lines.reduce((sum, line, side) => sum + supportPast(corners, line, side), 0) / 4;
+  const mean = right.support.reduce((a, b) => a + b) / 4;
+  const coarse = 0.6 * mean + 0.4 * least + 0.25 * Math.sqrt(share) - 0.4 * past;
   if (!base) {
-    found.push({ corners, support, misfit: 0, focal: 0.77, coarse });
+    found.push({ ...right, areaShare: share, misfit: 0, focal: 0.77, coarse });
     return;
   }
   const long = Math.max(picture.width, picture.height);
@@ -145,14 +157,18 @@ function judge(
   const lies = straight.misfit <= turned.misfit;
   const pose = lies ? straight : turned;
   if (pose.misfit > mostMisfit) return;
-  const [t, u, v, w] = support;
   found.push({
-    corners: lies ? corners : [q, r, s, p],
-    support: lies ? support : [u, v, w, t],
+    ...(lies ? right : nextCorner(right)),
+    areaShare: share,
     misfit: pose.misfit,
     focal: pose.focal,
     coarse: coarse - 1.5 * pose.misfit,
   });
+}
+
+/** The same figure begun at the next corner. */
+function nextCorner({ corners: [a, b, c, d], support: [s, t, u, v], lines: [k, l, m, n] }: Made): Made {
+  return { corners: [b, c, d, a], support: [t, u, v, s], lines: [l, m, n, k] };
 }
 
 /** Positive when the corners run clockwise as seen (y down). */
@@ -182,8 +198,16 @@ export function convex(q: Quad): boolean {
 }
 
 /** The other way round, still beginning at the first corner: sides 0-1 1-2 2-3 3-0 become 0-3 3-2 2-1 1-0. */
-function reversed(made: { corners: Quad; support: readonly [number, number, number, number] }) {
-  const [a, b, c, d] = made.corners;
-  const [s, t, u, v] = made.support;
-  return { corners: [a, d, c, b] as Quad, support: [v, u, t, s] as const };
+function reversed({ corners: [a, b, c, d], support: [s, t, u, v], lines: [k, l, m, n] }: Made): Made {
+  return { corners: [a, d, c, b], support: [v, u, t, s], lines: [n, m, l, k] };
+}
+
+/** Edge evidence on the continuation of a side past both its ends: the edge of a sheet stops at its corners. */
+export function supportPast(corners: Quad, line: Line, side: number): number {
+  const a = corners[side];
+  const b = corners[(side + 1) % 4];
+  const past = (p: Point, q: Point, t: number): Point => [q[0] + (q[0] - p[0]) * t, q[1] + (q[1] - p[1]) * t];
+  return (
+    (support(line, past(a, b, 0.02), past(a, b, 0.2)) + support(line, past(b, a, 0.02), past(b, a, 0.2))) / 2
+  );
 }
