@@ -1,0 +1,125 @@
+"""Training pictures: squared sheets with copper truth, and whole photographs with base truth."""
+
+import math
+
+import torch
+
+from camera import blur, shoot
+from noise import chance, uniform
+from scene import Scene, box_sdf, col, cover
+
+
+def sheets(b, size, device):
+    """(b, 3, size, size) pictures at 10 px/mm, (b, 3, ...) truth of copper, lamp, cell, (b, 1, ...) weights."""
+    span = size / 10
+    axis = (torch.arange(size, device=device) + 0.5) / 10 - span / 2
+    y, x = torch.meshgrid(axis, axis, indexing="ij")
+    x, y = x[None].expand(b, -1, -1).contiguous(), y[None].expand(b, -1, -1).contiguous()
+    edge, _, _ = box_sdf(
+        x, y, uniform((b,), -0.6, 0.6, device) * span, uniform((b,), -0.6, 0.6, device) * span,
+        0.08 * torch.randn(b, device=device), uniform((b,), 0.5, 1.6, device) * span, uniform((b,), 0.5, 1.6, device) * span,
+    )
+    whole = chance(b, 0.6, device).float()
+    inside = torch.maximum(cover(edge, 0.1), col(whole))
+    scene = Scene(x, y, inside, 0.1, span, device)
+    draw(scene, strips=9)
+    light = scene.lit()
+    picture = shoot(light)
+    truth = torch.stack([scene.copper, scene.lamp, scene.cell], 1)
+    border = truth[:, :1] - blur(truth[:, :1], torch.full((b,), 2.0, device=device))
+    weight = 1 + 3 * scene.fine[:, None] + 2 * border.abs()
+    weight = weight * (1 - scene.unknown[:, None])
+    return picture, truth, weight
+
+
+def draw(scene, strips):
+    scene.ground()
+    scene.matte(2, 0.25)
+    scene.lay_copper(strips)
+    scene.solder(0.15)
+    scene.lamps(4)
+    scene.coin(0.3)
+    scene.covers()
+
+
+def photographs(b, size, device):
+    """(b, 3, size, size) photographs and the base's mask (b, 1, size, size)."""
+    big = size * 2
+    width, height = uniform((b,), 70, 220, device), uniform((b,), 70, 220, device)
+    grid = mm_grid(b, big, width, height, device)
+    x, y = grid[..., 0], grid[..., 1]
+    base, _, _ = box_sdf(x, y, *(torch.zeros(b, device=device),) * 3, width / 2, height / 2)
+    bow = 0.6 * torch.randn(b, device=device)
+    base = base + col(bow) * torch.sin(x / col(width) * 3.14)
+    px = (width + height).mean() / big
+    truth = cover(base, px)
+    inside = truth.clone()
+    for _ in range(2):
+        inside = torch.maximum(inside, flap(x, y, width, height, px))
+    scene = Scene(x, y, inside, px, 200.0, device)
+    draw(scene, strips=9)
+    outer = 1 - truth
+    on_table = (outer * (1 - inside))[:, None]
+    scene.light_in = scene.light_in * (1 - on_table) + scene.table() * on_table
+    scene.shade(base, 1.5, col(uniform((b,), 0, 0.5, device)) * (1 - inside))
+    clutter(scene, base)
+    light = blur(scene.lit(), uniform((b,), 0.3, 1.5, device))
+    picture = shoot(light, (0.6, 1.0))
+    shrink = torch.nn.functional.avg_pool2d
+    return shrink(picture, 2), shrink(truth[:, None], 2)
+
+
+def clutter(scene, base):
+    """Things on the table round the base; some reach over it."""
+    b, d = scene.b, scene.device
+    for _ in range(5):
+        on = chance(b, 0.4, d).float()
+        sdf, u, v = scene.box(uniform((b,), 8, 60, d), uniform((b,), 3, 40, d))
+        sdf = torch.maximum(sdf, -base + 0.5) if torch.rand(1) < 0.85 else sdf
+        colour = (torch.rand(b, 3, device=d) ** 1.4)[:, :, None, None] * (1 + 0.1 * scene.noise(60))
+        m = cover(sdf, scene.px) * col(on)
+        scene.light_in = scene.light_in * (1 - m[:, None]) + colour.clamp(0, 1.2) * m[:, None]
+
+
+def flap(x, y, width, height, px):
+    """A flap hinged at one side, the paper running on."""
+    b, d = x.shape[0], x.device
+    on = chance(b, 0.4, d).float()
+    upright = chance(b, 0.5, d)
+    side = torch.where(chance(b, 0.5, d), 1.0, -1.0)
+    long = uniform((b,), 8, 22, d)
+    out = uniform((b,), 6, 18, d)
+    slide = uniform((b,), -0.3, 0.3, d)
+    cx = torch.where(upright, side * (width / 2 + out), slide * width)
+    cy = torch.where(upright, slide * height, side * (height / 2 + out))
+    sdf, _, _ = box_sdf(x, y, cx, cy, torch.zeros(b, device=d), torch.where(upright, out, long), torch.where(upright, long, out))
+    return cover(sdf, px) * col(on)
+
+
+def mm_grid(b, size, width, height, device):
+    """mm on the base for each picture pixel, through a random pose of a pinhole camera; (b, size, size, 2)."""
+    axis = (torch.arange(size, device=device) + 0.5) / size * 2 - 1
+    py, px = torch.meshgrid(axis, axis, indexing="ij")
+    tilt = uniform((b,), 0, 0.65, device) * torch.rand(b, device=device)
+    lean = uniform((b,), 0, 2 * math.pi, device)
+    roll = uniform((b,), 0, 2 * math.pi, device)
+    focal = uniform((b,), 1.3, 2.4, device)
+    largest = torch.sqrt(width**2 + height**2)
+    away = largest / 2 * focal / uniform((b,), 0.45, 1.05, device)
+    # Ray directions, turned by the tilt about a leaning axis, met with the plane z = 0.
+    ray = torch.stack([px[None] / col(focal), py[None] / col(focal), torch.ones_like(px)[None].expand(b, -1, -1)], -1)
+    ax, ay = torch.cos(lean), torch.sin(lean)
+    c, s = torch.cos(tilt), torch.sin(tilt)
+    k = torch.zeros(b, 3, 3, device=device)
+    k[:, 0, 2], k[:, 1, 2], k[:, 2, 0], k[:, 2, 1] = ay, -ax, -ay, ax
+    eye = torch.eye(3, device=device)[None]
+    turn = eye + s[:, None, None] * k + (1 - c)[:, None, None] * (k @ k)
+    spin = torch.zeros(b, 3, 3, device=device)
+    spin[:, 0, 0], spin[:, 0, 1], spin[:, 1, 0], spin[:, 1, 1], spin[:, 2, 2] = torch.cos(roll), -torch.sin(roll), torch.sin(roll), torch.cos(roll), 1
+    m = spin @ turn
+    ray = torch.einsum("bij,bhwj->bhwi", m, ray)
+    centre = -away[:, None] * m[:, :, 2]
+    reach = -centre[:, 2][:, None, None] / ray[..., 2].clamp(min=0.15)
+    place = centre[:, None, None, :2] + reach[..., None] * ray[..., :2]
+    shift = torch.stack([uniform((b,), -0.15, 0.15, device) * width, uniform((b,), -0.15, 0.15, device) * height], -1)
+    return place + shift[:, None, None]

@@ -1,0 +1,419 @@
+"""
+Random sheets of paper with copper tape, drawn in mm on whatever grid of places the caller gives.
+
+A sheet is drawn by signed distances, so the same code serves a flat 10 px/mm sheet and a photograph seen through a
+homography. Copper is a creased mirror: what it shows is a random room seen by its facets, not a colour of its own.
+Truth is the visible copper, with cuts open; lamps and cells have masks of their own.
+"""
+
+import math
+
+import torch
+
+from noise import at, chance, pick, smooth, uniform
+
+PAPERS = [
+    (0.86, 0.87, 0.89), (0.84, 0.84, 0.84), (0.90, 0.90, 0.88), (0.83, 0.80, 0.70), (0.78, 0.75, 0.66),
+    (0.70, 0.74, 0.80), (0.55, 0.66, 0.78), (0.32, 0.42, 0.55), (0.45, 0.45, 0.45), (0.25, 0.26, 0.27),
+    (0.45, 0.31, 0.18), (0.52, 0.36, 0.22), (0.38, 0.25, 0.14), (0.80, 0.66, 0.62), (0.62, 0.72, 0.55),
+    (0.04, 0.04, 0.045), (0.85, 0.80, 0.35), (0.86, 0.87, 0.89), (0.88, 0.88, 0.87), (0.82, 0.83, 0.85),
+]
+PAINTS = [
+    (0.55, 0.12, 0.10), (0.75, 0.35, 0.10), (0.40, 0.20, 0.08), (0.15, 0.25, 0.55), (0.20, 0.45, 0.25),
+    (0.80, 0.65, 0.15), (0.70, 0.40, 0.45), (0.10, 0.10, 0.12), (0.45, 0.35, 0.55), (0.60, 0.45, 0.30),
+]
+TABLES = [
+    (0.35, 0.22, 0.12), (0.50, 0.36, 0.22), (0.20, 0.12, 0.07), (0.62, 0.50, 0.36), (0.03, 0.05, 0.10),
+    (0.05, 0.12, 0.09), (0.04, 0.04, 0.04), (0.75, 0.75, 0.74), (0.86, 0.86, 0.86), (0.45, 0.45, 0.46),
+    (0.30, 0.10, 0.10), (0.55, 0.55, 0.50), (0.20, 0.22, 0.30), (0.68, 0.62, 0.55),
+]
+
+
+def rgb(t):
+    return t[:, :, None, None]
+
+
+def col(t):
+    return t[:, None, None]
+
+
+def box_sdf(x, y, cx, cy, angle, half_u, half_v):
+    """Signed distance to an oriented box, and its own coordinates u (along), v (across); parameters are (b,)."""
+    c, s = torch.cos(angle), torch.sin(angle)
+    dx, dy = x - col(cx), y - col(cy)
+    u = dx * col(c) + dy * col(s)
+    v = -dx * col(s) + dy * col(c)
+    return torch.maximum(u.abs() - col(half_u), v.abs() - col(half_v)), u, v
+
+
+def cover(sdf, mm_per_px):
+    """Share of a pixel inside, from signed distance in mm."""
+    return (0.5 - sdf / mm_per_px).clamp(0, 1)
+
+
+class Scene:
+    """
+    Draws into linear light. `x`, `y` are (b, h, w) mm; `inside` the paper's mask (b, h, w), `mm_per_px` (b, h, w) or number.
+    """
+
+    def __init__(self, x, y, inside, mm_per_px, span, device):
+        self.x, self.y, self.inside, self.px, self.span = x, y, inside, mm_per_px, span
+        self.device = device
+        self.b, self.h, self.w = x.shape
+        self.copper = torch.zeros_like(x)
+        self.lamp = torch.zeros_like(x)
+        self.cell = torch.zeros_like(x)
+        self.fine = torch.zeros_like(x)
+        self.unknown = torch.zeros_like(x)
+        # A turned, shifted frame in 0..1 for textures.
+        self.tu = x / span + 0.5 + 0.13
+        self.tv = y / span + 0.5 - 0.07
+
+    def noise(self, cells, channels=1):
+        return at(smooth(self.b, 256, 256, cells, self.device, channels), self.tu, self.tv)
+
+    # -- ground ---------------------------------------------------------------------------------------------------
+
+    def ground(self):
+        b, d = self.b, self.device
+        paper = rgb(pick(b, PAPERS, d) * uniform((b, 3), 0.92, 1.06, d))
+        grain = self.noise(160) * col(uniform((b,), 0.0, 0.02, d))[:, None] + self.noise(40) * 0.01
+        paper = paper * (1 + grain)
+        paper = self.blotches(paper)
+        paper = self.lines(paper)
+        table = self.table()
+        m = self.inside[:, None]
+        self.light_in = paper * m + table * (1 - m)
+
+    def table(self):
+        b, d = self.b, self.device
+        base = rgb(pick(b, TABLES, d) * uniform((b, 3), 0.8, 1.25, d))
+        angle = uniform((b,), 0, math.pi, d)
+        u = (self.x * col(torch.cos(angle)) + self.y * col(torch.sin(angle))) / 300
+        v = (-self.x * col(torch.sin(angle)) + self.y * col(torch.cos(angle))) / 300
+        wood = at(smooth(b, 512, 512, 60, d), u * 0.12 + 0.5, v + 0.5) + 0.5 * at(
+            smooth(b, 512, 512, 200, d), u * 0.05 + 0.5, v + 0.5
+        )
+        plain = self.noise(30) * 0.3 + self.noise(200)
+        kind = torch.randint(3, (b,), device=d)[:, None, None, None]
+        texture = torch.where(kind == 0, wood * 0.22, torch.where(kind == 1, plain * 0.10, plain * 0.03))
+        pitch = col(uniform((b,), 5, 25, d))
+        grid = ((u * 300) % pitch).minimum((v * 300) % pitch) < col(uniform((b,), 0.2, 0.5, d))
+        grid = (grid & (kind[:, 0] == 1)).float()[:, None] * 0.25
+        return (base * (1 + texture) + grid * rgb(uniform((b, 3), 0.1, 1, d))).clamp(0.005, 1)
+
+    def blotches(self, paper):
+        b, d = self.b, self.device
+        for _ in range(3):
+            on = chance(b, 0.22, d).float()[:, None, None, None]
+            field = self.noise(6) + 0.35 * self.noise(30)
+            level = col(uniform((b,), 0.1, 1.2, d))[:, None]
+            soft = col(uniform((b,), 0.03, 0.3, d))[:, None]
+            shape = torch.sigmoid((field - level) / soft)
+            rim = torch.exp(-(((field - level) / 0.12) ** 2)) * 0.35
+            strength = col(uniform((b,), 0.15, 0.95, d))[:, None]
+            paint = rgb(pick(b, PAINTS, d) * uniform((b, 3), 0.8, 1.3, d))
+            mix = (on * strength * (shape + rim * shape)).clamp(0, 1)
+            paper = paper * (1 - mix) + mix * paint * (0.35 + 0.65 * paper / 0.85)
+        return paper
+
+    def lines(self, paper):
+        """Ruled lines, pencil, ink."""
+        b, d = self.b, self.device
+        on = chance(b, 0.15, d).float()[:, None, None]
+        pitch = col(uniform((b,), 4, 9, d))
+        rule = ((self.y % pitch) < col(uniform((b,), 0.15, 0.35, d))).float() * on * 0.35
+        paper = paper * (1 - rule[:, None] * rgb(uniform((b, 3), 0.1, 1, d)))
+        for _ in range(5):
+            on = chance(b, 0.4, d).float()
+            sdf, _, _ = self.box(half_u=uniform((b,), 4, 60, d), half_v=uniform((b,), 0.08, 0.4, d))
+            wobble = self.noise(20)[:, 0] * 0.15
+            ink = cover(sdf + wobble, self.px) * col(on * uniform((b,), 0.2, 0.9, d))
+            paper = paper * (1 - ink[:, None] * (1 - rgb(uniform((b, 3), 0.02, 0.35, d))))
+        return paper
+
+    def box(self, half_u, half_v, angle=None, cx=None, cy=None):
+        b, d = self.b, self.device
+        half = self.span / 2
+        cx = uniform((b,), -half, half, d) if cx is None else cx
+        cy = uniform((b,), -half, half, d) if cy is None else cy
+        angle = uniform((b,), 0, math.pi, d) if angle is None else angle
+        return box_sdf(self.x, self.y, cx, cy, angle, half_u, half_v)
+
+    # -- things ---------------------------------------------------------------------------------------------------
+
+    def matte(self, n, p):
+        """Card scraps, washi tape, painted bars: flat colour, some as long and narrow as tape, some copper-coloured."""
+        b, d = self.b, self.device
+        for _ in range(n):
+            on = chance(b, p, d)
+            narrow = chance(b, 0.5, d)
+            half_v = torch.where(narrow, uniform((b,), 1, 4, d), uniform((b,), 4, 15, d))
+            sdf, u, v = self.box(uniform((b,), 4, 30, d), half_v)
+            m = cover(sdf, self.px) * col(on.float())
+            colour = pick(b, PAINTS, d) * uniform((b, 3), 0.6, 1.3, d)
+            stripes = 1 + 0.15 * torch.sin(u * 2.5) * col((torch.rand(b, device=d) < 0.3).float())
+            self.over(m, rgb(colour) * stripes[:, None] * (1 + 0.02 * self.noise(160)))
+
+    def over(self, m, colour, keep=False):
+        """Lays an opaque thing over all: colour (b, 3, h, w) or broadcastable, m (b, h, w). It hides copper unless `keep`."""
+        self.light_in = self.light_in * (1 - m[:, None]) + colour * m[:, None]
+        if not keep:
+            for name in ("copper", "lamp", "cell", "fine"):
+                setattr(self, name, getattr(self, name) * (1 - m))
+
+    def shade(self, sdf, depth, strength):
+        """A thin thing's contact shadow, outside its edge."""
+        dark = torch.exp(-(sdf.clamp(min=0) / depth)) * (sdf > 0) * strength
+        self.light_in = self.light_in * (1 - dark[:, None])
+
+    def solder(self, p):
+        b, d = self.b, self.device
+        sdf, u, v = self.box(uniform((b,), 0.8, 2.2, d), uniform((b,), 0.8, 2.2, d))
+        round_ = torch.sqrt(u * u + v * v) - col(uniform((b,), 1, 2.5, d)) + 0.4 * self.noise(24)[:, 0]
+        m = cover(round_, self.px) * col(chance(b, p, d).float())
+        shine = self.seen_room(u * 0.2, v * 0.2)[:, :1]
+        self.over(m, (0.25 + 0.6 * shine).expand(-1, 3, -1, -1), keep=True)
+        self.unknown = torch.maximum(self.unknown, m)
+
+    # -- copper ---------------------------------------------------------------------------------------------------
+
+    def begin_copper(self):
+        """One look for all strips of a sheet: crease fields, room, tint."""
+        b, d = self.b, self.device
+        rough = rgb(torch.exp(uniform((b, 1), math.log(0.004), math.log(0.3), d)))
+        coarse = self.noise(24, 2)
+        fine = self.noise(90, 2)
+        facets = torch.round(self.noise(50, 2) * 2.2) / 2.2
+        mixing = rgb(torch.rand(b, 1, device=d))
+        self.creases = rough * (mixing * facets + (1 - mixing) * (coarse + 0.6 * fine))
+        tint = torch.tensor([0.955, 0.637, 0.538], device=d)
+        pale = rgb(uniform((b, 1), 0.0, 1.0, d) ** 2 * 0.85)
+        self.tint = rgb(tint[None].expand(b, 3)) * (1 - pale) + pale * 0.75
+        brown = chance(b, 0.3, d).float()[:, None, None, None] * torch.sigmoid(self.noise(10) * 2)
+        oxide = rgb(pick(b, [(0.5, 0.3, 0.15), (0.35, 0.25, 0.2), (0.3, 0.45, 0.4), (0.6, 0.35, 0.4)], d))
+        self.tint = self.tint * (1 - 0.6 * brown) + 0.6 * brown * oxide
+
+    def strip(self, cx, cy, angle, half_u, half_v, on):
+        """
+        One straight piece of tape, laid over what is there, with its own burr, cut, cracks and seam lines.
+        Truth follows: where it is cut the paper shows.
+        """
+        b, d = self.b, self.device
+        sdf, u, v = self.box(half_u, half_v, angle, cx, cy)
+        burr = self.noise(60)[:, 0] * col(uniform((b,), 0.0, 0.12, d))
+        sdf = sdf + burr
+        cut = self.cut(u, v, half_u, half_v)
+        m = cover(torch.maximum(sdf, cut), self.px) * col(on.float())
+        self.shade(sdf, 0.35, (col(on.float() * uniform((b,), 0, 0.5, d))) * self.inside)
+        lean = uniform((b, 2), -0.35, 0.35, d)
+        bend = 0.12 * torch.sin(u * col(uniform((b,), 0.05, 0.8, d)) + col(uniform((b,), 0, 6, d)))
+        lines = torch.sin(u * col(uniform((b,), 1.0, 9.0, d)) + 3 * self.noise(30)[:, 0])
+        lines = torch.sign(lines) * lines.abs() ** 0.5 * col(uniform((b,), 0, 0.12, d))
+        nu = self.creases[:, 0] + col(lean[:, 0]) + bend + lines + self.x / 260
+        nv = self.creases[:, 1] + col(lean[:, 1]) + 0.6 * lines + self.y / 260
+        seen = self.seen_room(nu, nv)
+        edge = (1 - (sdf.abs() / 0.12).clamp(0, 1)) * col(uniform((b,), -0.5, 0.8, d))
+        colour = self.tint * seen * (1 + edge[:, None]).clamp(0.1)
+        self.over(m, colour, keep=True)
+        near_cut = torch.exp(-(cut.clamp(max=0) / 1.2) ** 2) * (sdf < 0.5)
+        self.copper = torch.maximum(self.copper, m)
+        self.fine = torch.maximum(self.fine, near_cut * col(on.float() * self.has_cut))
+        self.last = (cx, cy, angle, half_u, half_v)
+
+    def cut(self, u, v, half_u, half_v):
+        """Signed distance into a cut across the strip (positive inside the cut); far negative where there is none."""
+        b, d = self.b, self.device
+        self.has_cut = chance(b, 0.35, d).float()
+        at_u = uniform((b,), -0.85, 0.85, d) * half_u
+        width = torch.exp(uniform((b,), math.log(0.2), math.log(3.0), d))
+        slant = uniform((b,), -0.6, 0.6, d) * chance(b, 0.5, d).float()
+        jag = 0.12 * self.noise(70)[:, 0]
+        middle = (u - col(at_u) - col(slant) * v + jag).abs() - col(width) / 2
+        part = chance(b, 0.2, d).float()
+        torn = v - col(uniform((b,), -0.6, 0.6, d) * half_v)
+        torn = torch.where(col(part) > 0, torn, torch.full_like(torn, -99.0))
+        depth = -torch.maximum(middle, torn)
+        return torch.where(col(self.has_cut) > 0, depth, torch.full_like(depth, -99.0))
+
+    def seen_room(self, nu, nv):
+        if not hasattr(self, "room_grid"):
+            b, d, n = self.b, self.device, 28
+            spread = rgb(uniform((b, 1), 0.25, 1.3, d))
+            level = torch.exp(torch.randn(b, 1, n, n, device=d) * spread + rgb(uniform((b, 1), -2.8, -0.3, d)))
+            lamps = (torch.rand(b, 1, n, n, device=d) < rgb(uniform((b, 1), 0.0, 0.25, d))).float()
+            tint = 1 + 0.2 * torch.randn(b, 3, n, n, device=d) * rgb(chance(b, 0.5, d).float()[:, None])
+            self.room_grid = ((level + lamps * rgb(uniform((b, 1), 0.6, 6, d))) * tint).clamp(0.003, 8)
+        return at(self.room_grid, nu + 0.5, nv + 0.5)
+
+    def lay_copper(self, n):
+        """Rails, branches, parallel pairs, bends, slivers: mostly along two directions of the sheet."""
+        b, d = self.b, self.device
+        self.begin_copper()
+        base = uniform((b,), -0.15, 0.15, d) + chance(b, 0.25, d).float() * uniform((b,), 0, math.pi, d)
+        half = self.span / 2
+        usual = uniform((b,), 1.0, 3.6, d)
+        for k in range(n):
+            on = chance(b, 0.75, d)
+            turn = chance(b, 0.5, d).float() * (math.pi / 2) + chance(b, 0.06, d).float() * uniform((b,), 0, 1.6, d)
+            half_v = usual * uniform((b,), 0.85, 1.1, d) * torch.where(chance(b, 0.25, d), 0.6, 1.0)
+            half_u = uniform((b,), 3, half * 1.2, d)
+            cx, cy = uniform((b,), -half, half, d), uniform((b,), -half, half, d)
+            angle = base + turn + 0.02 * torch.randn(b, device=d)
+            if k % 3 == 1:
+                cx, cy, angle, half_u, half_v = self.beside(half_v)
+            if k % 3 == 2:
+                cx, cy, angle, half_u = self.bend(half_v)
+            self.strip(cx, cy, angle, half_u, half_v, on)
+        for _ in range(2):
+            self.sliver()
+
+    def beside(self, half_v):
+        """Parallel to the last strip with a clearance from tight to wide."""
+        b, d = self.b, self.device
+        cx, cy, angle, half_u, last_v = self.last
+        apart = last_v + half_v + torch.exp(uniform((b,), math.log(0.3), math.log(8), d))
+        return (
+            cx - torch.sin(angle) * apart, cy + torch.cos(angle) * apart,
+            angle + 0.01 * torch.randn(b, device=d), half_u * uniform((b,), 0.6, 1.1, d), half_v,
+        )
+
+    def bend(self, half_v):
+        """From an end of the last strip, at a right angle mostly."""
+        b, d = self.b, self.device
+        cx, cy, angle, half_u, last_v = self.last
+        end = torch.where(chance(b, 0.5, d), 1.0, -1.0) * (half_u - last_v)
+        turned = angle + math.pi / 2 + 0.03 * torch.randn(b, device=d)
+        reach = uniform((b,), 4, self.span / 2, d)
+        side = torch.where(chance(b, 0.5, d), 1.0, -1.0) * (reach - half_v)
+        return (
+            cx + torch.cos(angle) * end + torch.cos(turned) * side,
+            cy + torch.sin(angle) * end + torch.sin(turned) * side, turned, reach,
+        )
+
+    def sliver(self):
+        """A scrap of foil 0.2 to 2 mm wide, near the last strip's edge: it may bridge."""
+        b, d = self.b, self.device
+        cx, cy, angle, half_u, half_v = self.last
+        along = uniform((b,), -0.9, 0.9, d) * half_u
+        aside = torch.where(chance(b, 0.5, d), 1.0, -1.0) * (half_v + uniform((b,), 0, 1.5, d))
+        sdf, u, v = self.box(
+            uniform((b,), 0.8, 3, d), torch.exp(uniform((b,), math.log(0.12), math.log(1.0), d)),
+            angle + math.pi / 2 + 0.4 * torch.randn(b, device=d),
+            cx + torch.cos(angle) * along - torch.sin(angle) * aside,
+            cy + torch.sin(angle) * along + torch.cos(angle) * aside,
+        )
+        on = chance(b, 0.45, d).float()
+        m = cover(sdf, self.px) * col(on)
+        self.over(m, self.tint * self.seen_room(self.creases[:, 0] + u * 0.1, self.creases[:, 1] + v * 0.1), keep=True)
+        self.copper = torch.maximum(self.copper, m)
+        self.fine = torch.maximum(self.fine, torch.exp(-((sdf.clamp(min=0) / 0.8) ** 2)) * col(on))
+
+    # -- parts ----------------------------------------------------------------------------------------------------
+
+    def lamps(self, n):
+        b, d = self.b, self.device
+        half = self.span / 2
+        for k in range(n):
+            cx, cy, angle, half_u, _ = self.last
+            free = chance(b, 0.4, d)
+            t = uniform((b,), -1, 1, d) * half_u
+            x0 = torch.where(free, uniform((b,), -half, half, d), cx + torch.cos(angle) * t)
+            y0 = torch.where(free, uniform((b,), -half, half, d), cy + torch.sin(angle) * t)
+            turn = angle + (math.pi / 2) * chance(b, 0.5, d).float()
+            on = chance(b, 0.6, d)
+            round_ = chance(b, 0.3, d)
+            hu, hv = uniform((b,), 0.8, 3.6, d), uniform((b,), 0.6, 2.2, d)
+            sdf, u, v = self.box(hu, hv, turn, x0, y0)
+            radius = uniform((b,), 1.4, 2.7, d)
+            disc = torch.sqrt(u * u + v * v) - col(radius)
+            body = torch.where(col(round_), disc, sdf)
+            legs, _, _ = self.box(uniform((b,), 5, 14, d), uniform((b,), 0.2, 0.35, d), turn, x0, y0)
+            leg = cover(legs, self.px) * col((on & round_).float())
+            self.over(leg, rgb(uniform((b, 1), 0.1, 0.8, d)).expand(-1, 3, 1, 1))
+            self.shade(body, 0.5, col(on.float() * uniform((b,), 0, 0.5, d)))
+            m = cover(body, self.px) * col(on.float())
+            self.over(m, self.lamp_colour(u, v, hu, radius, round_))
+            self.lamp = torch.maximum(self.lamp, m)
+            self.glow(x0, y0, on & chance(b, 0.08, d))
+
+    def lamp_colour(self, u, v, hu, radius, round_):
+        b, d = self.b, self.device
+        case = rgb(pick(b, [(0.85, 0.85, 0.85), (0.6, 0.62, 0.65), (0.05, 0.25, 0.12), (0.8, 0.78, 0.7), (0.08, 0.08, 0.08)], d))
+        ends = ((u.abs() > col(hu) * 0.7) & ~col(round_)).float()[:, None]
+        case = case * (1 - ends) + ends * rgb(uniform((b, 1), 0.3, 0.8, d))
+        r = torch.sqrt(u * u + v * v)
+        dot = cover(r - col(radius) * 0.35, self.px)[:, None]
+        chip = rgb(pick(b, [(0.85, 0.8, 0.15), (0.9, 0.6, 0.1), (0.7, 0.7, 0.7), (0.9, 0.85, 0.5)], d))
+        glass = rgb(pick(b, [(0.7, 0.08, 0.06), (0.8, 0.6, 0.1), (0.1, 0.5, 0.15), (0.1, 0.2, 0.7), (0.75, 0.78, 0.8)], d))
+        glint = torch.exp(-(((u - 0.5) ** 2 + (v + 0.5) ** 2) / 0.3))[:, None]
+        lens = glass * (1 - 0.4 * (r / 2.7).clamp(0, 1)[:, None]) + glint
+        return torch.where(col(round_)[:, None], lens, case * (1 - dot) + dot * chip)
+
+    def glow(self, cx, cy, on):
+        b, d = self.b, self.device
+        r2 = (self.x - col(cx)) ** 2 + (self.y - col(cy)) ** 2
+        wide = torch.exp(-r2 / col(uniform((b,), 10, 150, d))) + 4 * torch.exp(-r2 / 4)
+        colour = rgb(pick(b, [(1, 0.15, 0.1), (1, 0.7, 0.3), (0.9, 0.95, 1), (0.2, 0.4, 1), (0.2, 1, 0.3)], d))
+        self.light_in = self.light_in + wide[:, None] * colour * col(on.float() * uniform((b,), 0.2, 1.2, d))[:, None]
+
+    def coin(self, p):
+        b, d = self.b, self.device
+        half = self.span / 2
+        cx, cy = uniform((b,), -half, half, d), uniform((b,), -half, half, d)
+        radius = pick(b, [(10,), (10,), (10,), (8,), (6.2,), (5.8,)], d)[:, 0]
+        on = chance(b, p, d)
+        dx, dy = self.x - col(cx), self.y - col(cy)
+        r = torch.sqrt(dx * dx + dy * dy)
+        self.shade(r - col(radius), 1.0, col(on.float() * 0.5))
+        theta = torch.atan2(dy, dx)
+        brushed = self.seen_room(0.25 * torch.sin(theta * 2) + 0.1 * dx / 10, 0.2 * torch.cos(theta) + dy / 40)
+        grey = brushed.mean(1, keepdim=True) * 0.7 + 0.12
+        own = chance(b, 0.25, d).float()[:, None, None, None]
+        shown = grey.expand(-1, 3, -1, -1) * (1 - own) + own * brushed
+        ring = ((r - col(radius) * 0.9).abs() < 0.35).float()[:, None] * 0.4
+        text = (self.noise(120)[:, :1] > 1.2).float() * 0.15
+        m = cover(r - col(radius), self.px) * col(on.float())
+        self.over(m, (shown * (1 - ring) * (1 - text)).clamp(0, 4))
+        self.cell = torch.maximum(self.cell, m)
+
+    def covers(self):
+        """Patches, fingers, tools, clear tape: what may lie over copper."""
+        b, d = self.b, self.device
+        on = chance(b, 0.15, d).float()
+        sdf, _, _ = self.box(uniform((b,), 4, 14, d), uniform((b,), 4, 14, d))
+        self.over(cover(sdf, self.px) * col(on), rgb(pick(b, PAPERS + PAINTS, d)) * (1 + 0.02 * self.noise(120)))
+        on = chance(b, 0.12, d).float()
+        sdf, u, v = self.box(uniform((b,), 15, 40, d), uniform((b,), 5, 9, d))
+        skin = rgb(pick(b, [(0.75, 0.5, 0.4), (0.6, 0.38, 0.28), (0.4, 0.24, 0.16), (0.2, 0.12, 0.08), (0.85, 0.62, 0.55)], d))
+        fade = (1 - 0.35 * (v.abs() / 8).clamp(0, 1))[:, None]
+        self.shade(sdf - 2, 2.0, col(on * 0.5))
+        self.over(cover(sdf - 2, self.px) * col(on), skin * fade * (1 + 0.05 * self.noise(60)))
+        on = chance(b, 0.12, d).float()
+        sdf, u, v = self.box(uniform((b,), 20, 60, d), uniform((b,), 1.5, 4, d))
+        tool = rgb(torch.rand(b, 3, device=d) ** 1.5) * (1 + 0.4 * torch.sin(v))[:, None]
+        self.over(cover(sdf, self.px) * col(on), tool.clamp(0, 1.5))
+        on = chance(b, 0.12, d).float()
+        sdf, u, v = self.box(uniform((b,), 10, 40, d), uniform((b,), 4, 10, d))
+        film = cover(sdf, self.px) * col(on)
+        sheen = torch.exp(-((v - 2 + self.noise(20)[:, 0]) ** 2)) * 0.5
+        self.light_in = self.light_in + (film * (0.03 + sheen * 0.4))[:, None]
+
+    # -- light ----------------------------------------------------------------------------------------------------
+
+    def lit(self):
+        """Lamps, shadows and spots over the whole picture."""
+        b, d = self.b, self.device
+        field = 1 + 0.35 * torch.tanh(self.noise(2)) * col(uniform((b,), 0, 1, d))[:, None]
+        for hard in (0.02, 0.25):
+            on = chance(b, 0.3, d).float()[:, None, None, None]
+            edge = self.noise(3) + 0.3 * self.noise(8)
+            lit = torch.sigmoid((edge - rgb(uniform((b, 1), -1, 1, d))) / hard)
+            dark = rgb(uniform((b, 1), 0.08, 0.8, d))
+            field = field * (1 - on * (1 - dark) * lit)
+        spot = chance(b, 0.12, d).float()[:, None, None, None]
+        r2 = (self.tu - col(torch.rand(b, device=d))) ** 2 + (self.tv - col(torch.rand(b, device=d))) ** 2
+        pool = (0.12 + torch.exp(-r2[:, None] / rgb(uniform((b, 1), 0.02, 0.3, d)))) * 1.3
+        field = field * (1 - spot) + spot * pool
+        haze = col(uniform((b,), 0, 0.03, d))[:, None]
+        return self.light_in * field + haze

@@ -1,0 +1,153 @@
+"""
+Trains the two nets and writes them as ONNX.
+
+    python3 train.py sheet OUT.onnx --minutes 8 --seed 1
+    python3 train.py base  OUT.onnx --minutes 4 --seed 2
+
+Needs PyTorch 2 and onnx with a CUDA device (a CPU works for a smoke run: --size 128 --batch 2 --steps 3). All pictures are
+made on the fly by scene.py and camera.py from the seed; no photograph enters. Weights are stored as 16-bit floats and
+cast to 32 bits as the file is loaded. `--look FOLDER` writes a contact sheet of what the net is trained on.
+"""
+
+import argparse
+import inspect
+import time
+
+import torch
+import torch.nn.functional as F
+
+from nets import base_net, sheet_net
+from render import photographs, sheets
+
+
+def arguments():
+    p = argparse.ArgumentParser()
+    p.add_argument("what", choices=["sheet", "base"])
+    p.add_argument("out")
+    p.add_argument("--minutes", type=float, default=8)
+    p.add_argument("--steps", type=int, default=10**9)
+    p.add_argument("--seed", type=int, default=1)
+    p.add_argument("--batch", type=int, default=24)
+    p.add_argument("--size", type=int, default=512)
+    p.add_argument("--rate", type=float, default=2e-3)
+    p.add_argument("--start")
+    p.add_argument("--look")
+    return p.parse_args()
+
+
+def sheet_loss(logits, truth, weight):
+    scale = torch.tensor([1.0, 0.5, 0.5], device=logits.device)[None, :, None, None]
+    entropy = (F.binary_cross_entropy_with_logits(logits, truth, reduction="none") * weight * scale).mean()
+    p = torch.sigmoid(logits)
+    both = (p * truth * weight.clamp(max=1)).sum((2, 3))
+    either = ((p + truth - p * truth) * weight.clamp(max=1)).sum((2, 3))
+    overlap = 1 - ((both + 20) / (either + 20)).mean()
+    return entropy + 0.3 * overlap
+
+
+def base_loss(logits, truth):
+    p = torch.sigmoid(logits)
+    both, either = (p * truth).sum((1, 2, 3)), (p + truth - p * truth).sum((1, 2, 3))
+    return F.binary_cross_entropy_with_logits(logits, truth) + 0.5 * (1 - (both / either.clamp(min=1)).mean())
+
+
+def main():
+    a = arguments()
+    device = "cuda" if torch.cuda.is_available() else "cpu"
+    torch.manual_seed(a.seed)
+    net = (sheet_net() if a.what == "sheet" else base_net()).to(device)
+    if a.start:
+        net.load_state_dict(torch.load(a.start, map_location=device))
+    print("parameters", sum(p.numel() for p in net.parameters()), flush=True)
+    best = torch.optim.swa_utils.AveragedModel(net, avg_fn=lambda avg, now, n: avg * 0.998 + now * 0.002)
+    optimiser = torch.optim.AdamW(net.parameters(), lr=a.rate, weight_decay=1e-4)
+    start, step, mean = time.time(), 0, None
+    while step < a.steps and (done := (time.time() - start) / 60 / a.minutes) < 1:
+        warm = min(1.0, (step + 1) / 200)
+        for group in optimiser.param_groups:
+            group["lr"] = a.rate * warm * (0.02 + 0.98 * 0.5 * (1 + torch.cos(torch.tensor(done * 3.14159)).item()))
+        with torch.no_grad():
+            batch = make(a, device)
+        if a.look and step == 0:
+            look(batch, a.look)
+        with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
+            logits = net(batch[0])
+        loss = sheet_loss(logits.float(), *batch[1:]) if a.what == "sheet" else base_loss(logits.float(), batch[1])
+        optimiser.zero_grad(set_to_none=True)
+        loss.backward()
+        torch.nn.utils.clip_grad_norm_(net.parameters(), 1.0)
+        optimiser.step()
+        best.update_parameters(net)
+        step += 1
+        mean = loss.item() if mean is None else 0.98 * mean + 0.02 * loss.item()
+        if step % 200 == 0 or step < 4:
+            print(f"{time.time() - start:6.0f} s  step {step}  loss {mean:.4f}", flush=True)
+    final = best.module if step > 1500 else net
+    torch.save(final.state_dict(), a.out.replace(".onnx", ".pt"))
+    report(final.eval(), a, device)
+    write(final.cpu(), a)
+
+
+def make(a, device):
+    if a.what == "sheet":
+        return sheets(a.batch, a.size, device)
+    return photographs(a.batch, a.size // 2, device)
+
+
+@torch.no_grad()
+def report(net, a, device):
+    """Overlap on pictures of a seed that was never trained on."""
+    torch.manual_seed(10_000_019)
+    scores = []
+    for _ in range(8):
+        batch = make(a, device)
+        p = net(batch[0]) > 0
+        t = batch[1] > 0.5
+        scores.append(((p & t).sum((2, 3)) / (p | t).sum((2, 3)).clamp(min=1)))
+    print("unseen pictures: median IoU by mask", torch.cat(scores).float().median(0).values.tolist(), flush=True)
+
+
+def write(net, a):
+    import onnx
+    from onnx import TensorProto, helper, numpy_helper
+
+    sample = torch.zeros(1, 3, 128, 128)
+    names = dict(input_names=["picture"], output_names=["logits"])
+    axes = {"picture": {2: "h", 3: "w"}, "logits": {2: "h", 3: "w"}}
+    # The tracing exporter keeps the plain operators that every runtime has; newer PyTorch asks for it by name.
+    tracing = {"dynamo": False} if "dynamo" in inspect.signature(torch.onnx.export).parameters else {}
+    torch.onnx.export(net, sample, a.out, opset_version=17, dynamic_axes=axes, **names, **tracing)
+    model = onnx.load(a.out)
+    kept, casts = [], []
+    for tensor in model.graph.initializer:
+        values = numpy_helper.to_array(tensor)
+        if tensor.data_type != TensorProto.FLOAT or values.size < 64:
+            kept.append(tensor)
+            continue
+        kept.append(numpy_helper.from_array(values.astype("float16"), tensor.name + "_16"))
+        casts.append(helper.make_node("Cast", [tensor.name + "_16"], [tensor.name], to=TensorProto.FLOAT))
+    del model.graph.initializer[:]
+    model.graph.initializer.extend(kept)
+    nodes = casts + list(model.graph.node)
+    del model.graph.node[:]
+    model.graph.node.extend(nodes)
+    onnx.checker.check_model(model)
+    onnx.save(model, a.out)
+
+
+def look(batch, folder):
+    import os
+
+    os.makedirs(folder, exist_ok=True)
+    rows = []
+    for k in range(min(6, batch[0].shape[0])):
+        truth = batch[1][k].float()
+        truth = torch.cat([truth, truth.new_zeros(max(0, 3 - truth.shape[0]), *truth.shape[1:])])[:3]
+        rows.append(torch.cat([batch[0][k].float(), truth], 2))
+    picture = (torch.cat(rows, 1).clamp(0, 1) * 255).byte().permute(1, 2, 0).cpu().numpy()
+    with open(os.path.join(folder, "look.ppm"), "wb") as f:
+        f.write(b"P6 %d %d 255\n" % (picture.shape[1], picture.shape[0]) + picture.tobytes())
+
+
+if __name__ == "__main__":
+    main()
