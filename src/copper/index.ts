@@ -4,3 +4,4 @@ export { seeCopper } from './seeCopper.ts';
 export { applyTouchUp, paintStroke, repaint, strokeBox } from './touchUp.ts';
 export { components, type Components } from './components.ts';
 export { rootOf } from './lab.ts';
+export { fuseShots, type FusedShots } from './shots/fuseShots.ts';

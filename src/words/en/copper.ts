@@ -14,6 +14,8 @@ export const copperWords = {
     'no-copper':
       'No copper tape was found on this sheet. If there is some, tap it in two or three places, or photograph it again in even light.',
   },
+  noShots: 'There is no photograph of this sheet to read.',
+  shotsDiffer: 'The shots are not squared to one size. Set the same base size and margin for all of them.',
   secondShot:
     'Tilt the lamp or the sheet a little and photograph it once more: glare moves away and a true gap stays.',
 };
