@@ -34,7 +34,7 @@ export async function checkCommand(
   const jobs = photos.map((photo) => ({ photo, card, outputs: outputsOf(outputs, photo, single) }));
   const say = (answer: Answer) => {
     if (flags.has('json')) print(JSON.stringify(answer.json ? withWhy(answer) : failure(answer)));
-    else if (single) fullText(answer).forEach(print);
+    else if (single) for (const line of fullText(answer)) print(line);
     else print(oneLine(answer));
     if (answer.status === 2) complain(`foilproof: ${sentence(answer)}`);
   };

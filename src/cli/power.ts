@@ -21,7 +21,7 @@ export async function powerCommand(
   const { power, byPlan } = asPlanned(card);
   if (flags.has('json'))
     print(JSON.stringify({ card: files[0], by_plan: byPlan, ...power, says: sayPower(power) }));
-  else textOf(power, byPlan).forEach(print);
+  else for (const line of textOf(power, byPlan)) print(line);
   return isWell(
     power,
     card.lamps.map(({ id }) => id),
