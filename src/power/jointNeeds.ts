@@ -103,14 +103,13 @@ function jointFall(joint: Joint, { power, solver }: Live, limitMA: number): Fall
     );
     return lit.filter((id) => amps(id) * 1000 < limitMA);
   };
-  let lamps = fallen(openOhm);
-  if (lamps.length === 0) return undefined;
+  if (fallen(openOhm).length === 0) return undefined;
   let [bears, fails] = [0, Math.log10(openOhm)];
   for (let i = 0; i < halvings; i++) {
     const middle = (bears + fails) / 2;
-    const now = fallen(10 ** middle);
-    if (now.length > 0) [fails, lamps] = [middle, now];
+    if (fallen(10 ** middle).length > 0) fails = middle;
     else bears = middle;
   }
-  return { ohm: 10 ** fails, lamps };
+  // Lamps alike fall together within the tenth that the search itself is unsure of.
+  return { ohm: 10 ** fails, lamps: fallen(1.1 * 10 ** fails) };
 }

@@ -1,4 +1,6 @@
 export { checkJson, type CheckJson } from './checkJson.ts';
+export { pdfRecord, type PdfOptions } from './pdfRecord.ts';
+export type { Paper, RecordFonts } from './pdf/types.ts';
 export { svgRecord } from './svgRecord.ts';
 export { htmlRecord } from './htmlRecord.ts';
 export type { EncodedImage } from './drawing/types.ts';

@@ -43,8 +43,14 @@ function busShapes({ net, y, x0, x1 }: Placed['buses'][number], { parts }: Place
     ]),
     // A dot where three lines meet; two that meet at a corner need none.
     ...inner.map(({ x }): Shape => ({ kind: 'circle', at: [x, y], radius: 0.65, fill: 'graphite' })),
-    { kind: 'text', at: [x0 - 1.2, y - 0.9], text: net, size: 2.4, anchor: 'end', ink: 'grey' },
+    netName(net, x0, x1, y),
   ];
+}
+
+/** A long line is named at its left end, a short one beside it, where the column has room. */
+function netName(net: string, x0: number, x1: number, y: number): Shape {
+  const at: Point = x1 > x0 ? [x0 - 1.2, y - 0.9] : [x0 + 1.2, y + 0.8];
+  return { kind: 'text', at, text: net, size: 2.4, anchor: x1 > x0 ? 'end' : 'start', ink: 'grey' };
 }
 
 function partShapes({ part, x, top, bottom }: Placed['parts'][number], { buses }: Placed): Shape[] {

@@ -1,7 +1,7 @@
 import { Graph, layout } from '@dagrejs/dagre';
 import type { DiagramPart } from './parts.ts';
 
-export const columnMm = 17;
+export const columnMm = 20;
 export const partMm = 15;
 const busMm = 5;
 const resistorMm = 9;

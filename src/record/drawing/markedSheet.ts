@@ -33,17 +33,17 @@ function frame({ x0, y0, x1, y1 }: Box): Shape {
 }
 
 /** Shape tells the weight, so that no one needs the colour: filled holds, ringed asks for a check, dashed is a note. */
-export function markShapes({ number, finding, at, label, radius }: Mark): Shape[] {
-  const reach = Math.hypot(at[0] - label[0], at[1] - label[1]) || 1;
-  const towards: Point = [(at[0] - label[0]) / reach, (at[1] - label[1]) / reach];
-  const start: Point = [label[0] + towards[0] * radius, label[1] + towards[1] * radius];
-  const end: Point = [at[0] - towards[0] * 1.6, at[1] - towards[1] * 1.6];
+export function markShapes(mark: Mark): Shape[] {
+  const { number, finding, at, label, radius } = mark;
   const holds = finding.weight === 'holds';
-  return [
-    { kind: 'path', lines: [[start, end]], stroke: 'paper', width: 0.9, opacity: 0.75 },
-    { kind: 'path', lines: [[start, end]], stroke: 'copper', width: 0.35 },
+  const place: Shape[] = [
     { kind: 'circle', at, radius: 1.6, stroke: 'paper', width: 0.9, opacity: 0.75 },
     { kind: 'circle', at, radius: 1.6, stroke: 'copper', width: 0.4 },
+  ];
+  if (!label) return [...place, numeral(number, [at[0], at[1] - 2], 2.2, 'copper')];
+  return [
+    ...leader(at, label, radius),
+    ...place,
     {
       kind: 'circle',
       at: label,
@@ -53,16 +53,24 @@ export function markShapes({ number, finding, at, label, radius }: Mark): Shape[
       width: 0.4,
       ...(finding.weight === 'note' ? { dash: [0.8, 0.6] as const } : {}),
     },
-    {
-      kind: 'text',
-      at: [label[0], label[1] + radius * 0.42],
-      text: String(number),
-      size: radius * 1.2,
-      anchor: 'middle',
-      bold: true,
-      ink: holds ? 'paper' : 'copper',
-    },
+    numeral(number, [label[0], label[1] + radius * 0.42], radius * 1.2, holds ? 'paper' : 'copper'),
   ];
+}
+
+/** From the rim of the number to the rim of the place's ring, with a light edge that shows on dark copper. */
+function leader(at: Point, label: Point, radius: number): Shape[] {
+  const reach = Math.hypot(at[0] - label[0], at[1] - label[1]) || 1;
+  const [ux, uy] = [(at[0] - label[0]) / reach, (at[1] - label[1]) / reach];
+  const start: Point = [label[0] + ux * radius, label[1] + uy * radius];
+  const end: Point = [at[0] - ux * 1.6, at[1] - uy * 1.6];
+  return [
+    { kind: 'path', lines: [[start, end]], stroke: 'paper', width: 0.9, opacity: 0.75 },
+    { kind: 'path', lines: [[start, end]], stroke: 'copper', width: 0.35 },
+  ];
+}
+
+function numeral(number: number, at: Point, size: number, ink: 'paper' | 'copper'): Shape {
+  return { kind: 'text', at, text: String(number), size, anchor: 'middle', bold: true, ink };
 }
 
 /** A square cut-out of the photograph round a place, its ring in the middle. */

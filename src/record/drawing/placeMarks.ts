@@ -6,13 +6,16 @@ export interface Mark {
   number: number;
   finding: Finding;
   at: Point;
-  label: Point;
+  /** Absent where the margin is full: then the number stands at the place itself. */
+  label?: Point;
   radius: number;
 }
 
 export const marginMm = 13;
 const largestRadius = 3.1;
 const leastSpacing = 2 * largestRadius + 1.2;
+/** More leaders than this on one side can no longer be followed by eye. */
+const mostOnSide = 26;
 
 /**
  * Gives every finding a place in the nearer margin beside the sheet, in the order of the findings from top to
@@ -31,7 +34,24 @@ export function placeMarks(findings: readonly Finding[], sheet: Box): Mark[] {
   return marks.sort((a, b) => a.number - b.number);
 }
 
-function placeSide(side: { number: number; finding: Finding }[], x: number, sheet: Box): Mark[] {
+interface Numbered {
+  number: number;
+  finding: Finding;
+}
+
+const weights: Finding['weight'][] = ['holds', 'check', 'note'];
+
+function placeSide(side: Numbered[], x: number, sheet: Box): Mark[] {
+  const byWeight = [...side].sort(
+    (a, b) => weights.indexOf(a.finding.weight) - weights.indexOf(b.finding.weight) || a.number - b.number,
+  );
+  const crowded = byWeight
+    .slice(mostOnSide)
+    .map(({ number, finding }): Mark => ({ number, finding, at: finding.at, radius: 1.6 }));
+  return [...inMargin(byWeight.slice(0, mostOnSide), x, sheet), ...crowded];
+}
+
+function inMargin(side: Numbered[], x: number, sheet: Box): Mark[] {
   const byHeight = [...side].sort((a, b) => a.finding.at[1] - b.finding.at[1]);
   const spacing = Math.min(leastSpacing, (sheet.y1 - sheet.y0) / Math.max(1, byHeight.length));
   const radius = Math.min(largestRadius, spacing * 0.42);

@@ -75,7 +75,7 @@ export const powerWords = {
     'cell-face': (face: string) => `the ${face} face of the cell`,
   },
   jointNeed: (joint: string, dims: string, dimOhm: string, darkOhm: string) =>
-    `${joint}: ${dims} dim from ${dimOhm} ohm, dark from ${darkOhm} ohm.`,
+    `${joint}: above ${dimOhm} ohm ${dims} will be dim, above ${darkOhm} ohm dark.`,
   jointsFirst: 'Joints to press first, the most sensitive at the head:',
 
   tapeLesson: (lengthMm: string, widthMm: string, ohm: string, splitOhm: string, percent: string) =>
