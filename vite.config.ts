@@ -1,12 +1,13 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { ocrPlugin } from './src/engine/ocrPlugin.ts';
 import { openCvPlugin } from './src/engine/openCvPlugin.ts';
 
 export default defineConfig({
   root: 'src/bench',
   publicDir: '../../public',
   base: './',
-  plugins: [react(), openCvPlugin()],
+  plugins: [react(), openCvPlugin(), ocrPlugin()],
   worker: { format: 'es', plugins: () => [openCvPlugin()] },
   build: { outDir: '../../dist', emptyOutDir: true, target: 'es2022' },
   server: { open: false, fs: { allow: ['../..'] } },
