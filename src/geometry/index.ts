@@ -1,1 +1,3 @@
 export type { Box, Homography, Point, Polygon, Quad, Ring, Segment } from './types.ts';
+export { insideRing } from './insideRing.ts';
+export { mirrorAbout } from './mirror.ts';

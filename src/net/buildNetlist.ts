@@ -1,12 +1,14 @@
 import type { Card } from '../card/index.ts';
 import { attach, type Attached } from '../parts/index.ts';
 import type { Traced } from '../trace/index.ts';
-import { distance, type Case } from './case.ts';
+import type { Case } from './case.ts';
+import { distance } from './distance.ts';
 import { bridges } from './findings/bridges.ts';
 import { missedContacts, rimShorts } from './findings/contacts.ts';
 import { gaps } from './findings/gaps.ts';
 import { lampsOffStrip, litTooSoon, reversedLamps, unfedLamps } from './findings/lamps.ts';
 import { looseEnds, narrowNecks, nearEdges, seams, tightPlaces } from './findings/layout.ts';
+import { laidStrips } from './laidStrips.ts';
 import { notSeen } from './notSeen.ts';
 import { ranked } from './ranked.ts';
 import { statesOf } from './states.ts';
@@ -20,19 +22,8 @@ import { wire } from './wiring.ts';
 export function buildNetlist(traced: Traced, card: Card, attached: Attached = attach(traced, card)): Netlist {
   const wiring = wire(traced, attached, card);
   const states = statesOf(card, wiring.nets, wiring.netOf);
-  const found: Case = { traced, card, attached, wiring, states };
-  const joined = [...bridges(found), ...rimShorts(found)];
-  const broken = gaps(found);
-  const off = lampsOffStrip(found);
-  const reversed = joined.some(({ kind }) => kind === 'shorted-cell' || kind === 'bridge')
-    ? []
-    : reversedLamps(found);
-  const missed = missedContacts(found);
-  const early = joined.length > 0 ? [] : litTooSoon(found);
-  const roots = [...joined, ...broken, ...off, ...reversed, ...missed, ...early];
-  const explained = new Set(roots.flatMap(({ lamps }) => lamps));
-  for (const id of behindMissed(card, missed)) explained.add(id);
-  const unfed = broken.length + missed.length > 0 && card.plan ? [] : unfedLamps(found, explained);
+  const found: Case = { traced, card, attached, wiring, states, laid: laidStrips(traced, card) };
+  const roots = rootCauses(found);
   const layout = [
     ...tightPlaces(found),
     ...narrowNecks(found),
@@ -40,7 +31,7 @@ export function buildNetlist(traced: Traced, card: Card, attached: Attached = at
     ...looseEnds(found),
     ...nearEdges(found),
   ];
-  const findings = [...roots, ...unfed, ...layout.filter((each) => !told(each, roots))];
+  const findings = layout.reduce((all, each) => (told(each, all) ? all : [...all, each]), roots);
   return {
     nets: wiring.nets,
     netOf: wiring.netOf,
@@ -50,18 +41,29 @@ export function buildNetlist(traced: Traced, card: Card, attached: Attached = at
   };
 }
 
-/** Lamps whose own contact is missed: the contact says it. */
-function behindMissed(card: Card, missed: Finding[]): string[] {
-  const of = new Set(missed.map(({ facts }) => facts.of));
-  const all = of.has('cell+') || of.has('cell-');
-  return card.lamps
-    .filter(({ intent }) => all || (typeof intent === 'object' && of.has(intent.contact)))
-    .map(({ id }) => id);
+/** Faults, each told once by what caused it. */
+function rootCauses(found: Case): Finding[] {
+  const joined = [...bridges(found), ...rimShorts(found)];
+  const roots = [
+    ...joined,
+    ...gaps(found),
+    ...lampsOffStrip(found),
+    ...reversedLamps(found, joined.length > 0),
+    ...missedContacts(found),
+    ...(joined.length > 0 ? [] : litTooSoon(found)),
+  ];
+  const explained = new Set(roots.flatMap(({ lamps }) => lamps));
+  return [...roots, ...unfedLamps(found, explained)];
 }
 
-/** A remark on the layout at the place of a fault says nothing new. */
-function told(remark: Finding, roots: Finding[]): boolean {
-  return roots.some(({ at, certainty }) => certainty >= 0.5 && distance(at, remark.at) < 3);
+/** A remark on the layout at the place of a fault, or of a graver remark, says nothing new. */
+function told(remark: Finding, before: Finding[]): boolean {
+  return before.some(
+    ({ at, kind, certainty, sizeMm = 0 }) =>
+      (certainty >= 0.5 || kind === 'gap') &&
+      kind !== remark.kind &&
+      distance(at, remark.at) < (kind === 'bridge' ? 6 : Math.max(3, sizeMm / 2 + 1)),
+  );
 }
 
 /** Marks what the maker has checked by hand. */

@@ -2,6 +2,7 @@ import type { Card } from '../card/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { Attached, PadPlace } from '../parts/index.ts';
 import type { Traced } from '../trace/index.ts';
+import type { LaidStrip } from './laidStrips.ts';
 import type { State } from './types.ts';
 import type { Wiring } from './wiring.ts';
 
@@ -12,28 +13,22 @@ export interface Case {
   attached: Attached;
   wiring: Wiring;
   states: State[];
+  /** The plan's strips laid over the built copper; empty without a plan. */
+  laid: LaidStrip[];
 }
 
-export function padOf({ attached }: Case, name: string): PadPlace | undefined {
+export function padOf({ attached }: Pick<Case, 'attached'>, name: string): PadPlace | undefined {
   return attached.pads.find(({ pad }) => pad === name);
 }
 
-export function distance(a: Point, b: Point): number {
-  return Math.hypot(a[0] - b[0], a[1] - b[1]);
+/** The pads of a contact: its id and one letter. */
+export function contactPads({ attached }: Pick<Case, 'attached'>, id: string): PadPlace[] {
+  return attached.pads.filter(
+    ({ pad }) => pad.length === id.length + 1 && pad.startsWith(id) && /[a-z]$/.test(pad),
+  );
 }
 
-/** Distance from a place to a straight piece, mm. */
-export function toSegment(p: Point, a: Point, b: Point): number {
-  const dx = b[0] - a[0];
-  const dy = b[1] - a[1];
-  const t = Math.max(0, Math.min(1, ((p[0] - a[0]) * dx + (p[1] - a[1]) * dy) / (dx * dx + dy * dy || 1)));
-  return Math.hypot(p[0] - a[0] - t * dx, p[1] - a[1] - t * dy);
-}
-
-/** Whether a lamp's body lies over a place: between its pads, as wide as such bodies are (common practice, no source). */
-export function lampOver(card: Card, at: Point): boolean {
-  return card.lamps.some(({ plus, minus }) => {
-    const half = Math.max(1.6, 0.35 * distance(plus, minus));
-    return toSegment(at, plus, minus) <= half;
-  });
+/** Net of a piece at a place of it. */
+export function netAt({ wiring }: Pick<Case, 'wiring'>, piece: number, at: Point): string {
+  return wiring.netOfIsland[wiring.graph.islandAt(piece, at)];
 }

@@ -1,32 +1,32 @@
 import type { Card, Patch } from '../card/index.ts';
-import type { Point } from '../geometry/index.ts';
+import { insideRing, type Point } from '../geometry/index.ts';
 import { nearPieces, pieceAt } from '../parts/index.ts';
 import type { Traced } from '../trace/index.ts';
-import { insideRing } from './inside.ts';
 
 /** Two pieces that conduct though the mask does not join them, and why. */
 export interface PieceJoin {
   a: number;
   b: number;
-  at: Point;
-  why: 'by hand' | 'beneath patch' | 'over patch' | 'glare';
+  /** A place on each. */
+  atA: Point;
+  atB: Point;
+  why: 'by hand' | 'beneath patch' | 'over patch' | 'beneath cell';
 }
 
 /** A finger's breadth round a tap at a join, mm. */
 const tapMm = 3;
 
-/** Joins that the picture does not show: told by the maker, under or over a patch, or hidden by glare. */
+/** Joins that the picture does not show: told by the maker, under or over a patch. */
 export function pieceJoins(traced: Traced, card: Card): PieceJoin[] {
   return [
     ...card.joins.filter(({ conducts }) => conducts).flatMap(({ at }) => joinAt(traced, at)),
     ...card.patches.flatMap((patch) => patchJoins(traced, patch)),
-    ...glareJoins(traced, card),
   ];
 }
 
 function joinAt(traced: Traced, at: Point): PieceJoin[] {
   const [a, b] = nearPieces(traced, at, tapMm);
-  return a && b ? [{ a: a.piece, b: b.piece, at, why: 'by hand' }] : [];
+  return a && b ? [{ a: a.piece, b: b.piece, atA: a.at, atB: b.at, why: 'by hand' }] : [];
 }
 
 /** A strip under a patch, or over it, joins the copper on which its path lies; under a patch only outside its outline. */
@@ -46,32 +46,15 @@ function alongPath(
 ): PieceJoin[] {
   const joins: PieceJoin[] = [];
   let last = 0;
+  let lastAt = path[0];
   for (const p of samples(path, 0.5)) {
     const piece = counts(p) ? pieceAt(traced, p) : 0;
     if (piece === 0) continue;
-    if (last !== 0 && last !== piece) joins.push({ a: last, b: piece, at: p, why });
+    if (last !== 0 && last !== piece) joins.push({ a: last, b: piece, atA: lastAt, atB: p, why });
     last = piece;
+    lastAt = p;
   }
   return joins;
-}
-
-/** Facing ends with glare, not paper, between them: taken as joined unless the maker says that they do not conduct. */
-function glareJoins(traced: Traced, card: Card): PieceJoin[] {
-  return traced.crossings
-    .filter(({ other, gap, glare }) => other !== undefined && gap < 0.3 && glare > 0.6)
-    .filter(({ widthMm }) => widthMm < 2.5)
-    .filter(({ at }) => !card.joins.some((join) => !join.conducts && near(join.at, at, tapMm)))
-    .filter(({ at }) => !card.contacts.some((contact) => isAt(contact.at, at)))
-    .map(({ piece, other, at }) => ({ a: piece, b: other!, at, why: 'glare' as const }));
-}
-
-function isAt(contact: Card['contacts'][number]['at'], at: Point): boolean {
-  const places = typeof contact[0] === 'number' ? [contact as Point] : (contact as [Point, Point]);
-  return places.some((place) => near(place, at, 4));
-}
-
-function near(a: Point, b: Point, mm: number): boolean {
-  return Math.hypot(a[0] - b[0], a[1] - b[1]) <= mm;
 }
 
 /** Points along a path, no farther apart than a step, both ends included. */

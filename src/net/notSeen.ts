@@ -11,6 +11,8 @@ export function notSeen(traced: Traced, card: Card): string[] {
   if (card.patches.length > 0) said.unshift(words.notSeen.patches);
   if (card.lamps.length > 0 || card.cell) said.push(words.notSeen.covered);
   if (!card.cell) said.push(words.notSeen.noCell);
+  else if (!card.cell.upper_contact && !card.flaps.some(({ use }) => use === 'cell'))
+    said.push(words.notSeen.upperFace);
   if (card.flaps.length > 0 || card.contacts.length > 0) said.push(words.notSeen.contacts);
   if (traced.smallestGapMm > fineMm)
     said.push(words.notSeen.fineGaps(`${traced.smallestGapMm.toFixed(1)} mm`));

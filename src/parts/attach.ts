@@ -7,8 +7,8 @@ import type { Attached } from './types.ts';
 
 /** Lays every lamp, the cell and every contact of a card on the traced copper. */
 export function attach(traced: Traced, card: Card): Attached {
-  const pads = card.lamps.flatMap((lamp) => lampPads(traced, lamp));
-  const faces = card.cell ? cellFaces(traced, card.cell) : { pads: [], underCell: [] };
-  const contacts = card.contacts.flatMap((contact) => contactSides(traced, contact));
-  return { pads: [...pads, ...faces.pads, ...contacts], underCell: faces.underCell };
+  const lamps = card.lamps.flatMap((lamp) => lampPads(traced, lamp));
+  const faces = card.cell ? cellFaces(traced, card, card.cell) : { pads: [], nest: [] };
+  const contacts = card.contacts.flatMap((contact) => contactSides(traced, contact, card));
+  return { pads: [...lamps, ...faces.pads, ...contacts], nest: faces.nest };
 }

@@ -1,18 +1,32 @@
-import type { Contact } from '../card/index.ts';
-import type { Point } from '../geometry/index.ts';
+import type { Card, Contact } from '../card/index.ts';
+import { mirrorAbout, type Point } from '../geometry/index.ts';
 import type { Traced } from '../trace/index.ts';
+import { flapOver } from './flaps.ts';
 import { nearPieces, type NearPiece } from './nearest.ts';
 import type { PadPlace } from './types.ts';
 
 /** A tapped side of a contact lies on its copper within this, mm. */
 const tapMm = 2.5;
 
-/** The sides that a contact joins: 'C1a', 'C1b', and more letters where its reach holds more pieces. */
-export function contactSides(traced: Traced, contact: Contact): PadPlace[] {
+/**
+ * The sides that a contact joins: 'C1a', 'C1b', and more letters where its reach holds more pieces. The copper of a
+ * flap that closes it is one of them: it lies where closing brings it onto the contact.
+ */
+export function contactSides(traced: Traced, contact: Contact, card: Card): PadPlace[] {
   const sides = sidesOf(contact);
   if (sides) return sides.map((at, k) => side(traced, `${contact.id}${letter(k)}`, at));
   const at = contact.at as Point;
-  const near = meant(nearPieces(traced, at, contact.reach_mm));
+  const flap = card.flaps.find(({ id }) => id === contact.flap);
+  const onBase = meant(
+    nearPieces(traced, at, contact.reach_mm).filter(({ at: p }) => !flap || !flapOver(flap, p)),
+  );
+  const landing = flap ? mirrorAbout(flap.fold)(at) : undefined;
+  const onFlap = landing
+    ? nearPieces(traced, landing, contact.reach_mm, (p) => flapOver(flap!, p)).slice(0, 1)
+    : [];
+  const near = [...onBase, ...onFlap].filter(
+    (each, k, all) => all.findIndex(({ piece }) => piece === each.piece) === k,
+  );
   const found: PadPlace[] = near.map(({ piece, mm, at: place }, k) => ({
     pad: `${contact.id}${letter(k)}`,
     at: place,
@@ -29,7 +43,7 @@ export function contactSides(traced: Traced, contact: Contact): PadPlace[] {
 /** The two nearest pieces, and those not much farther: a finger's width, not a passing rail. */
 function meant(near: NearPiece[]): NearPiece[] {
   if (near.length <= 2) return near;
-  return near.filter(({ mm }) => mm <= 1.4 * near[1].mm).slice(0, 26);
+  return near.filter(({ mm }) => mm <= 1.4 * near[1].mm).slice(0, 25);
 }
 
 /** The two tapped sides, or undefined where the contact is one place with a reach. */
@@ -47,7 +61,7 @@ export function contactPlace(contact: Pick<Contact, 'at'>): Point {
 function side(traced: Traced, pad: string, at: Point): PadPlace {
   const near = nearPieces(traced, at, tapMm)[0];
   if (!near) return { pad, at, piece: 0, mm: Infinity, certainty: 0.9 };
-  return { pad, at, piece: near.piece, mm: near.mm, certainty: 0.95 };
+  return { pad, at: near.at, piece: near.piece, mm: near.mm, certainty: 0.95 };
 }
 
 function letter(k: number): string {

@@ -1,13 +1,14 @@
 import type { Lamp } from '../card/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { Traced } from '../trace/index.ts';
-import { nearPieces } from './nearest.ts';
+import { nearPieces, type NearPiece } from './nearest.ts';
 import type { PadPlace } from './types.ts';
 
-/** A lamp's body hides the copper right at its pad: so far, mm, may the nearest visible copper lie (common practice, no source). */
-const hiddenMm = 1.3;
-/** Past this distance, mm, the pad plainly hangs over paper. */
-const plainlyOffMm = 2.4;
+// Common practice, no source: slab lamps are 3 to 5 mm long and as wide as a pad; legs are longer and narrower.
+/** A body hides the copper at its pad so far outward, mm, and this share of the pads' distance more. */
+const hidden = { mm: 1.3, share: 0.12 };
+/** A pad is about this half as wide, mm, the tap's own error in it: copper farther aside does not meet it. */
+const asideMm = 1.2;
 /** Copper is looked for up to here to say how far off a pad is, mm. */
 const lookMm = 6;
 
@@ -20,21 +21,24 @@ export function lampPads(traced: Traced, lamp: Lamp): PadPlace[] {
 }
 
 function pad(traced: Traced, name: string, at: Point, other: Point): PadPlace {
-  const axis: Point = [at[0] - other[0], at[1] - other[1]];
-  const spacing = Math.hypot(axis[0], axis[1]) || 1;
-  const middle: Point = [(at[0] + other[0]) / 2, (at[1] + other[1]) / 2];
-  // Copper counts only on this pad's side of the body's middle: what lies beyond belongs to the other pad.
-  const ownSide = (p: Point) =>
-    ((p[0] - middle[0]) * axis[0] + (p[1] - middle[1]) * axis[1]) / spacing > 0.12 * spacing;
-  const near = nearPieces(traced, at, lookMm, ownSide)[0];
-  if (!near) return { pad: name, at, piece: 0, mm: Infinity, certainty: 0.95 };
-  const reach = Math.min(plainlyOffMm, hiddenMm + 0.12 * spacing);
-  if (near.mm <= reach)
-    return { pad: name, at, piece: near.piece, mm: near.mm, certainty: onCertainty(near.mm, reach) };
-  const certainty = Math.min(0.97, 0.55 + (0.4 * (near.mm - reach)) / (plainlyOffMm - hiddenMm));
-  return { pad: name, at, piece: 0, mm: near.mm, certainty };
+  const spacing = Math.hypot(at[0] - other[0], at[1] - other[1]) || 1;
+  const out: Point = [(at[0] - other[0]) / spacing, (at[1] - other[1]) / spacing];
+  const along = (p: Point) => (p[0] - at[0]) * out[0] + (p[1] - at[1]) * out[1];
+  const aside = (p: Point) => Math.abs((p[1] - at[1]) * out[0] - (p[0] - at[0]) * out[1]);
+  const reach = hidden.mm + hidden.share * spacing;
+  // What lies beyond the body's middle belongs to the other pad.
+  const ownSide = (p: Point) => along(p) > -0.38 * spacing;
+  const meets = (p: Point) => ownSide(p) && aside(p) <= asideMm;
+  const [near, next] = nearPieces(traced, at, reach, meets);
+  if (near)
+    return { pad: name, at, piece: near.piece, mm: near.mm, certainty: certaintyOn(near, next, reach) };
+  const missed = nearPieces(traced, at, lookMm, ownSide)[0];
+  const mm = missed?.mm ?? Infinity;
+  return { pad: name, at, piece: 0, mm, certainty: Math.min(0.97, 0.6 + 0.25 * Math.max(0, mm - asideMm)) };
 }
 
-function onCertainty(mm: number, reach: number): number {
-  return 0.98 - 0.4 * Math.max(0, mm / reach - 0.5);
+/** Less sure the farther the copper, and where another piece is about as near. */
+function certaintyOn(near: NearPiece, next: NearPiece | undefined, reach: number): number {
+  const far = 0.98 - 0.4 * Math.max(0, near.mm / reach - 0.5);
+  return next && next.mm - near.mm < 0.4 ? Math.min(far, 0.6) : far;
 }

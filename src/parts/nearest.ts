@@ -17,26 +17,35 @@ export function nearPieces(
   traced: Traced,
   at: Point,
   reachMm: number,
-  accept: (place: Point) => boolean = () => true,
+  accept?: (place: Point) => boolean,
 ): NearPiece[] {
   const { width, height, pxPerMm, originMm, labels } = traced;
-  const cx = (at[0] - originMm[0]) * pxPerMm;
-  const cy = (at[1] - originMm[1]) * pxPerMm;
+  const cx = (at[0] - originMm[0]) * pxPerMm - 0.5;
+  const cy = (at[1] - originMm[1]) * pxPerMm - 0.5;
   const reach = reachMm * pxPerMm;
-  const best = new Map<number, NearPiece>();
+  const best = new Map<number, { d2: number; x: number; y: number }>();
   const y1 = Math.min(height - 1, Math.floor(cy + reach));
-  const x1 = Math.min(width - 1, Math.floor(cx + reach));
   for (let y = Math.max(0, Math.ceil(cy - reach)); y <= y1; y++) {
-    for (let x = Math.max(0, Math.ceil(cx - reach)); x <= x1; x++) {
-      const piece = labels[y * width + x];
+    const dy = y - cy;
+    const half = Math.sqrt(Math.max(0, reach * reach - dy * dy));
+    const x1 = Math.min(width - 1, Math.floor(cx + half));
+    for (let x = Math.max(0, Math.ceil(cx - half)), k = y * width + x; x <= x1; x++, k++) {
+      const piece = labels[k];
       if (piece === 0) continue;
-      const mm = Math.hypot(x + 0.5 - cx, y + 0.5 - cy) / pxPerMm;
-      if (mm > reachMm || mm >= (best.get(piece)?.mm ?? Infinity)) continue;
-      const place: Point = [originMm[0] + (x + 0.5) / pxPerMm, originMm[1] + (y + 0.5) / pxPerMm];
-      if (accept(place)) best.set(piece, { piece, mm, at: place });
+      const d2 = (x - cx) ** 2 + dy * dy;
+      const held = best.get(piece);
+      if (held && d2 >= held.d2) continue;
+      if (accept && !accept(placeOf(traced, x, y))) continue;
+      best.set(piece, { d2, x, y });
     }
   }
-  return [...best.values()].sort((a, b) => a.mm - b.mm);
+  return [...best]
+    .map(([piece, { d2, x, y }]) => ({ piece, mm: Math.sqrt(d2) / pxPerMm, at: placeOf(traced, x, y) }))
+    .sort((a, b) => a.mm - b.mm);
+}
+
+function placeOf({ originMm, pxPerMm }: Traced, x: number, y: number): Point {
+  return [originMm[0] + (x + 0.5) / pxPerMm, originMm[1] + (y + 0.5) / pxPerMm];
 }
 
 /** Piece at a place, 0 = none. */

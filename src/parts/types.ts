@@ -4,6 +4,7 @@ import type { Point } from '../geometry/index.ts';
 export interface PadPlace {
   /** 'cell+', 'L1-', 'C1a' ... */
   pad: string;
+  /** The pad's own place for a lamp, the copper's for the cell and contacts. */
   at: Point;
   /** Piece it lies on, 0 = none within reach. */
   piece: number;
@@ -13,9 +14,17 @@ export interface PadPlace {
   certainty: number;
 }
 
+/** Copper that the cell's lower face rests on. */
+export interface NestPiece {
+  piece: number;
+  /** Middle of what lies under the disc, or the end at its rim. */
+  at: Point;
+  /** Seen under the disc; 0 where the strip ends at the rim and points inward. */
+  areaMm2: number;
+}
+
 /** All pads of a card laid on the traced copper. */
 export interface Attached {
   pads: PadPlace[];
-  /** Pieces within the cell's disc or ending at its rim. */
-  underCell: number[];
+  nest: NestPiece[];
 }

@@ -26,7 +26,8 @@ interface Said {
   settle?: string;
 }
 
-function sentences({ kind, sizeMm = 0, lamps, facts, certainty }: Finding, lengths: Lengths): Said {
+function sentences(finding: Finding, lengths: Lengths): Said {
+  const { kind, sizeMm = 0, lamps, facts, certainty } = finding;
   const size = lengths(sizeMm);
   const lamp = lamps.join(', ');
   const fact = (key: string) => String(facts[key] ?? '');
@@ -37,7 +38,7 @@ function sentences({ kind, sizeMm = 0, lamps, facts, certainty }: Finding, lengt
       return { say: facts.rim ? rim : copper, do: act, settle };
     }
     case 'bridge':
-      return { ...words.bridge, say: words.bridge.say(size, fact('between'), fact('and')) };
+      return sayBridge(finding, size);
     case 'gap':
       return certainty < 0.5
         ? { say: words.gap.unsure(size), do: words.gap.look, settle: words.gap.settle(lamp) }
@@ -47,7 +48,7 @@ function sentences({ kind, sizeMm = 0, lamps, facts, certainty }: Finding, lengt
             settle: words.gap.settle(lamp),
           };
     case 'reversed-lamp':
-      return allOf(words.reversedLamp, lamp);
+      return facts.cell ? cellReversed(lamp) : allOf(words.reversedLamp, lamp);
     case 'lamp-off-strip': {
       const { say, both, by, do: act, settle } = words.lampOffStrip;
       const off = sizeMm > 0 ? by(size) : '';
@@ -63,7 +64,7 @@ function sentences({ kind, sizeMm = 0, lamps, facts, certainty }: Finding, lengt
     }
     case 'unfed-lamp': {
       const { say, do: act, settle } = words.unfedLamp;
-      return { say: say(lamp), do: act, settle: settle(lamp) };
+      return { say: say(lamp, fact('side')), do: act(fact('side')), settle: settle(lamp) };
     }
     case 'lit-at-rest':
       return { ...words.litAtRest, say: words.litAtRest.say(lamp, fact('state')) };
@@ -88,6 +89,18 @@ function sentences({ kind, sizeMm = 0, lamps, facts, certainty }: Finding, lengt
     case 'near-edge':
       return { ...words.nearEdge, say: words.nearEdge.say(size, length('limit')) };
   }
+}
+
+function sayBridge({ facts, sizeMm }: Finding, size: string): Said {
+  const { say, join, heat, do: act, settle } = words.bridge;
+  const [between, and] = [String(facts.between), String(facts.and)];
+  const what = facts.join || sizeMm === undefined ? join(between, and) : say(size, between, and);
+  return { say: facts.shorts ? what + heat : what, do: act, settle };
+}
+
+function cellReversed(lamps: string): Said {
+  const { say, do: act, settle } = words.cellReversed;
+  return { say: say(lamps), do: act, settle };
 }
 
 function allOf(

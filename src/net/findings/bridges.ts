@@ -1,7 +1,10 @@
 import type { Point } from '../../geometry/index.ts';
-import { mustStayApart, type Apart } from '../apart.ts';
-import { distance, type Case } from '../case.ts';
-import { cutAt, depthField, saddleBetween, type DepthField, type Saddle } from '../saddle.ts';
+import type { Case } from '../case.ts';
+import { between, distance } from '../distance.ts';
+import { sheetAt } from '../covered.ts';
+import { bottleneck, liveComponents, type Way } from '../ways.ts';
+import { neverJoined } from '../terminals.ts';
+import { partingGain, waysOf, type Placed } from '../parting.ts';
 import type { Finding } from '../types.ts';
 
 /** No more bridges than this are told one by one; after so many the card is read anew. */
@@ -10,70 +13,107 @@ const most = 6;
 const sliverShare = 0.65;
 
 /**
- * Copper that joins what must stay apart: each time the narrowest place on the widest way between the two, then that
- * place is cut in thought and the rest asked again, so that one splash gives one finding.
+ * Copper that joins what must stay apart. The graph of centre-lines is asked which one stretch, taken out, parts the
+ * most of it and the least of what belongs together; of equals the narrowest that runs from strip to strip. It is then
+ * taken out in thought and the rest asked again, so that one splash gives one finding.
  */
 export function bridges(found: Case): Finding[] {
-  const joined = mustStayApart(found).filter(({ a, b }) => sameNet(found, a.piece, b.piece));
-  if (joined.length === 0) return [];
-  const nets = new Set(joined.map(({ a }) => found.wiring.netOfPiece[a.piece]));
-  const pieces = new Set(
-    found.wiring.nets.filter(({ id }) => nets.has(id)).flatMap(({ pieces: ids }) => ids),
-  );
-  const field = depthField(found.traced, pieces);
-  const jumps = found.wiring.joins.map(({ at }) => [at, at] as const);
+  const { ways, placed } = waysOf(found);
   const findings: Finding[] = [];
-  for (const pair of joined) {
-    for (let again = 0; again < most && findings.length < most; again++) {
-      const saddle = saddleBetween(field, pair.a.at, pair.b.at, jumps);
-      if (!saddle) break;
-      findings.push(tell(found, pair, saddle));
-      cutAt(field, saddle.at, Math.max(0.8, 0.75 * saddle.widthMm));
-      if (saddle.widthMm > 3) clear(field, pair);
-    }
+  for (let n = 0; n < most; n++) {
+    const parting = bestParting(ways, placed);
+    if (!parting) break;
+    findings.push(tell(found, parting));
+    parting.way.open = true;
   }
-  return merged(findings);
+  return findings;
 }
 
-/** A wide way cannot be cut at one place: the pair's lesser side is taken out instead. */
-function clear(field: DepthField, { b }: Apart): void {
-  cutAt(field, b.at, 4);
+interface Parting {
+  way: Way;
+  /** Terminals that it joins though they must stay apart. */
+  pairs: [Placed, Placed][];
+  /** It alone holds them together. */
+  alone: boolean;
 }
 
-function sameNet({ wiring }: Case, a: number, b: number): boolean {
-  return wiring.netOfPiece[a] === wiring.netOfPiece[b];
+function bestParting(ways: Way[], placed: Placed[]): Parting | undefined {
+  const component = liveComponents(ways);
+  const pairs = conflicts(placed, component);
+  for (const where of new Set(pairs.map(([a]) => component(a.node)))) {
+    const own = pairs.filter(([a]) => component(a.node) === where);
+    const live = ways.filter((way) => !way.open && component(way.from) === where);
+    const here = placed.filter(({ node }) => component(node) === where);
+    const parting = partingOf(ways, live, here, own);
+    if (parting) return parting;
+  }
+  return undefined;
 }
 
-function tell(found: Case, pair: Apart, { at, widthMm }: Saddle): Finding {
-  const { traced, wiring } = found;
-  const usual = Math.min(...[pair.a.piece, pair.b.piece].map((id) => traced.pieces[id - 1].widthMm));
-  const sliver = widthMm < sliverShare * usual;
-  const lamp = found.card.lamps.find(({ id }) => pair.lamps.length === 1 && id === pair.lamps[0]);
-  const beneath = lamp && distance(at, middle(lamp.plus, lamp.minus)) < distance(lamp.plus, lamp.minus);
+function partingOf(ways: Way[], live: Way[], here: Placed[], own: [Placed, Placed][]): Parting | undefined {
+  for (const way of byGain(live, here)) {
+    way.open = true;
+    const after = liveComponents(ways);
+    way.open = false;
+    const parted = own.filter(([a, b]) => after(a.node) !== after(b.node));
+    if (parted.length > 0) return { way, pairs: parted, alone: true };
+  }
+  const way = bottleneck(live, own[0][0].node, own[0][1].node);
+  return way && { way, pairs: own, alone: false };
+}
+
+/** The few best ways to open: most gain, then narrowest, then from side to side. */
+function byGain(live: Way[], here: Placed[]): Way[] {
+  const width = ({ widthMm, across }: Way) => widthMm * (across ? 0.6 : 1);
+  return partingGain(live, here)
+    .filter(({ gain }) => gain > 0)
+    .sort((a, b) => b.gain - a.gain || width(a.way) - width(b.way))
+    .slice(0, 12)
+    .map(({ way }) => way);
+}
+
+function conflicts(placed: Placed[], component: (node: number) => number): [Placed, Placed][] {
+  return placed.flatMap((a, k) =>
+    placed
+      .slice(k + 1)
+      .filter((b) => neverJoined(a, b) && component(a.node) === component(b.node))
+      .map((b): [Placed, Placed] => [a, b]),
+  );
+}
+
+function tell(found: Case, { way, pairs, alone }: Parting): Finding {
+  const { wiring, card, traced } = found;
+  const usual = way.piece > 0 ? traced.pieces[way.piece - 1].widthMm : Infinity;
+  const sliver = way.piece > 0 && way.widthMm < sliverShare * usual;
+  const [a, b] = strongest(pairs);
+  const cell = pairs.some(([p, q]) => p.name.startsWith('cell') && q.name.startsWith('cell'));
+  const lamps = [...new Set(pairs.flatMap(([p, q]) => [p.lamp, q.lamp]).flatMap((id) => id ?? []))];
+  const under = pairs.every(([p, q]) => p.lamp !== undefined && p.lamp === q.lamp)
+    ? card.lamps.find(({ id, plus, minus }) => {
+        return lamps[0] === id && distance(way.narrowest, between(plus, minus)) < distance(plus, minus);
+      })
+    : undefined;
+  const at: Point = under ? between(under.plus, under.minus) : way.across ? way.middle : way.narrowest;
   return {
-    kind: beneath ? 'lamp-on-one-strip' : pair.why === 'cell' && !sliver ? 'shorted-cell' : 'bridge',
+    kind: under ? 'lamp-on-one-strip' : cell && !alone && !sliver ? 'shorted-cell' : 'bridge',
     at,
-    sizeMm: widthMm,
-    certainty: sliver ? 0.95 : 0.8,
+    ...(Number.isFinite(way.widthMm) ? { sizeMm: way.widthMm } : {}),
+    certainty: certainty(way, sliver, alone, pairs),
     weight: 'holds',
-    lamps: pair.lamps,
-    nets: [wiring.netOfPiece[pair.a.piece]],
-    sheet: 'base',
-    facts: { between: pair.a.name, and: pair.b.name, why: pair.why },
+    lamps,
+    nets: [wiring.netOfIsland[wiring.graph.islandOf[way.from]]],
+    sheet: sheetAt(card, at),
+    facts: { between: a.name, and: b.name, shorts: cell, ...(way.join ? { join: way.join } : {}) },
   };
 }
 
-function middle(a: Point, b: Point): Point {
-  return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+/** The pair that says most: the cell's faces, then the heaviest. */
+function strongest(pairs: [Placed, Placed][]): [Placed, Placed] {
+  return [...pairs].sort((p, q) => q[0].weight * q[1].weight - p[0].weight * p[1].weight)[0];
 }
 
-/** Findings at one place are one, the first (severest pair) kept. */
-function merged(findings: Finding[]): Finding[] {
-  const kept: Finding[] = [];
-  for (const finding of findings) {
-    const same = kept.find(({ at }) => distance(at, finding.at) < 3);
-    if (!same) kept.push(finding);
-    else same.lamps = [...new Set([...same.lamps, ...finding.lamps])];
-  }
-  return kept;
+function certainty(way: Way, sliver: boolean, alone: boolean, pairs: [Placed, Placed][]): number {
+  const evidence = pairs.reduce((sum, [a, b]) => sum + a.weight * b.weight, 0);
+  const base = sliver && way.across ? 0.95 : sliver || way.across ? 0.88 : 0.75;
+  return Math.max(0.3, base - (alone ? 0 : 0.15) - (evidence < 1 ? 0.1 : 0));
 }

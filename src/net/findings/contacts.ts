@@ -1,57 +1,67 @@
 import { contactPlace } from '../../parts/index.ts';
-import { padOf, type Case } from '../case.ts';
+import { contactPads, padOf, type Case } from '../case.ts';
+import { sheetAt } from '../covered.ts';
 import type { Finding } from '../types.ts';
 
 /** Contacts with copper on one side only or on none, and a cell whose face meets no copper. */
 export function missedContacts(found: Case): Finding[] {
-  const { card, attached } = found;
+  const { card } = found;
   const contacts = card.contacts.flatMap((contact) => {
-    const sides = attached.pads.filter(
-      ({ pad }) => pad.length === contact.id.length + 1 && pad.startsWith(contact.id),
-    );
+    const sides = contactPads(found, contact.id);
     const open = sides.filter(({ piece }) => piece === 0);
     if (open.length === 0) return [];
-    const at = sides.length - open.length === 1 ? contactPlace(contact) : open[0].at;
-    return [missed(at, contact.id, sides.length - open.length)];
+    const one = sides.length - open.length === 1;
+    return [missed(found, one ? contactPlace(contact) : open[0].at, contact.id, one ? 1 : 0)];
   });
   const faces = ['cell+', 'cell-'].flatMap((face) => {
     const pad = padOf(found, face);
-    return pad && pad.piece === 0 ? [missed(pad.at, face, 0)] : [];
+    return pad && pad.piece === 0 ? [missed(found, pad.at, face, 0)] : [];
   });
   return [...contacts, ...faces];
 }
 
-function missed(at: Finding['at'], of: string, sides: number): Finding {
+function missed({ card }: Case, at: Finding['at'], of: string, sides: number): Finding {
   return {
     kind: 'missed-contact',
     at,
     certainty: 0.85,
     weight: 'holds',
-    lamps: [],
+    lamps: behind(card, of),
     nets: [],
-    sheet: 'base',
+    sheet: sheetAt(card, at),
     facts: { of, sides },
   };
 }
 
+/** Lamps that wait for this contact; every lamp for a face of the cell. */
+function behind(card: Case['card'], of: string): string[] {
+  return card.lamps
+    .filter(({ intent }) => of.startsWith('cell') || (typeof intent === 'object' && intent.contact === of))
+    .map(({ id }) => id);
+}
+
 /** Copper of the other face's net under the cell's rim: the can's edge would short it. */
-export function rimShorts(found: Case): Finding[] {
-  const { card, attached, wiring } = found;
+export function rimShorts({ card, attached, wiring }: Case): Finding[] {
   if (!card.cell) return [];
   const upper = wiring.netOf[`cell${card.cell.up}`];
   const lower = wiring.netOf[card.cell.up === '+' ? 'cell-' : 'cell+'];
-  const wrong = attached.underCell.filter((piece) => wiring.netOfPiece[piece] === upper && upper !== lower);
-  if (wrong.length === 0) return [];
+  if (upper === undefined || upper === lower) return [];
+  const wrong = attached.nest.find(
+    ({ piece, at, areaMm2 }) =>
+      areaMm2 > 0.3 && wiring.netOfIsland[wiring.graph.islandAt(piece, at)] === upper,
+  );
+  if (!wrong) return [];
   return [
     {
       kind: 'shorted-cell',
-      at: card.cell.at,
-      certainty: 0.9,
+      at: wrong.at,
+      sizeMm: Math.sqrt(wrong.areaMm2),
+      certainty: wrong.areaMm2 > 2 ? 0.92 : 0.75,
       weight: 'holds',
       lamps: [],
       nets: [upper],
       sheet: 'base',
-      facts: { rim: true },
+      facts: { rim: true, areaMm2: wrong.areaMm2 },
     },
   ];
 }

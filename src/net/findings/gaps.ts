@@ -1,119 +1,94 @@
-import type { Point } from '../../geometry/index.ts';
 import { contactPlace } from '../../parts/index.ts';
-import { mustStayApart } from '../apart.ts';
-import { distance, lampOver, type Case } from '../case.ts';
+import { breaks, type Break } from '../breaks.ts';
+import { contactPads, padOf, type Case } from '../case.ts';
+import { distance } from '../distance.ts';
+import { sheetAt } from '../covered.ts';
 import { standings } from '../flow.ts';
-import { hidden, plannedAt, plannedOpens } from '../planned.ts';
 import { statesOf } from '../states.ts';
 import type { Finding } from '../types.ts';
-import { wire } from '../wiring.ts';
+import { netsOf } from '../wiring.ts';
 
-/** A break that may be one: two pieces (or one, where the mask bridged it) and how likely paper shows there. */
-interface Break {
-  at: Point;
-  mm: number;
-  a: number;
-  b: number;
-  paper: number;
-  planned: boolean;
-}
+/** Lamps lit in no state can not tell anything; with this many parts a break that starves none is likely none. */
+const harmless = 0.6;
 
-/** Breaks nearer than this to each other are one, mm. */
-const sameMm = 3;
-/** A planned strip may stay open so far before it counts as not laid yet, mm. */
-const mostMm = 12;
-
-/** Strips broken where they must conduct. Deliberate openings, lamps, cell and patches lie over no gap. */
+/**
+ * Strips broken where they must conduct. A deliberate opening is no gap: a contact's, a lamp's, one that would join
+ * what must stay apart. What a gap starves is reckoned with every gap mended but this one.
+ */
 export function gaps(found: Case): Finding[] {
-  const apart = mustStayApart(found).map(({ a, b }) => [
-    found.wiring.netOfPiece[a.piece],
-    found.wiring.netOfPiece[b.piece],
-  ]);
-  return breaks(found)
-    .filter((cut) => !deliberate(found, cut))
-    .filter((cut) => cut.planned || !wouldShort(found, apart, cut))
-    .map((cut) => tell(found, cut));
-}
-
-function breaks(found: Case): Break[] {
-  const { traced } = found;
-  const planned: Break[] = plannedOpens(found)
-    .filter(({ mm }) => mm <= mostMm)
-    .map(({ at, mm, a, b }) => ({ at, mm, a, b, paper: mm >= 0.5 ? 0.95 : 0.6, planned: true }));
-  const seen: Break[] = traced.crossings
-    .filter(({ gap }) => gap >= 0.3)
-    .map(({ at, widthMm, piece, other, gap }) => ({
-      at,
-      mm: widthMm,
-      a: piece,
-      b: other ?? piece,
-      paper: gap,
-      planned: found.card.plan ? plannedAt(found, at) : false,
-    }));
-  const all: Break[] = [];
-  for (const cut of [...seen, ...planned].sort((x, y) => y.paper - x.paper)) {
-    if (!all.some(({ at }) => distance(at, cut.at) < sameMm)) all.push(cut);
-  }
-  return all;
-}
-
-function deliberate(found: Case, { at, a, b }: Break): boolean {
-  const { card, attached } = found;
-  if (lampOver(card, at) || hidden(found, at)) return true;
-  return card.contacts.some((contact) => {
-    const sides = attached.pads.filter(
-      ({ pad }) => pad.startsWith(contact.id) && pad.length === contact.id.length + 1,
+  const all = breaks(found).filter((each) => !deliberate(found, each) && !wouldShort(found, each));
+  const open = all.filter(({ a, b, paper }) => a !== b && paper >= 0.5);
+  const mended = reached(found, open);
+  return all.map((each) => {
+    const others = open.filter((other) => other !== each);
+    const without = open.includes(each) ? reached(found, others) : mended;
+    return tell(
+      found,
+      each,
+      [...mended].filter((id) => !without.has(id)),
     );
-    const joins = sides.some(({ piece }) => piece === a) && sides.some(({ piece }) => piece === b);
-    const reach = joins ? contact.reach_mm : 2;
-    return distance(contactPlace(contact), at) <= reach;
   });
 }
 
-/** Closing it would join what must stay apart: two strips that only happen to face each other. */
-function wouldShort(found: Case, apart: string[][], { a, b }: Break): boolean {
-  const { netOfPiece } = found.wiring;
-  const [na, nb] = [netOfPiece[a], netOfPiece[b]];
-  return na !== nb && apart.some(([p, q]) => (p === na && q === nb) || (p === nb && q === na));
+/** A declared contact whose sides are these, or whose own place is here. */
+function deliberate(found: Case, { at, a, b }: Break): boolean {
+  const { graph } = found.wiring;
+  return found.card.contacts.some((contact) => {
+    const sides = contactPads(found, contact.id).flatMap(({ pad }) => {
+      const node = graph.nodeOfPad.get(pad);
+      return node === undefined ? [] : [graph.islandOf[node]];
+    });
+    const joins = a !== b && sides.includes(a) && sides.includes(b);
+    return distance(contactPlace(contact), at) <= (joins ? contact.reach_mm : 2);
+  });
 }
 
-function tell(found: Case, cut: Break): Finding {
-  const { netOfPiece } = found.wiring;
-  const lamps = cut.a === cut.b ? [] : lampsThatItStarves(found, cut);
-  const parts = found.card.lamps.length > 0 && found.card.cell !== undefined;
-  const meant = cut.planned || lamps.length > 0 || cut.a === cut.b ? 1 : parts ? 0.6 : 0.85;
-  const split = netOfPiece[cut.a] !== netOfPiece[cut.b];
-  const certainty = Math.min(0.99, cut.paper * meant);
+/** Closing it would join the cell's faces or a lamp's pads: two strips that only happen to face each other. */
+function wouldShort(found: Case, { a, b, by }: Break): boolean {
+  if (a === b || by === 'plan') return false;
+  const { netOfIsland, netOf } = found.wiring;
+  const [p, q] = [netOfIsland[a], netOfIsland[b]];
+  const meet = (one: string, two: string) => {
+    const [m, n] = [netOf[one], netOf[two]];
+    return m !== undefined && n !== undefined && ((m === p && n === q) || (m === q && n === p));
+  };
+  return meet('cell+', 'cell-') || found.card.lamps.some(({ id }) => meet(`${id}+`, `${id}-`));
+}
+
+function tell(found: Case, each: Break, lamps: string[]): Finding {
+  const { netOfIsland } = found.wiring;
+  const { at, mm, a, b, by, meant } = each;
+  const certainty = Math.min(0.99, each.paper * meant * weightOf(found, each, lamps));
   return {
     kind: 'gap',
-    at: cut.at,
-    sizeMm: cut.mm,
+    at,
+    sizeMm: mm,
     certainty,
     weight: certainty >= 0.5 ? 'holds' : 'check',
     lamps,
-    nets: [...new Set([netOfPiece[cut.a], netOfPiece[cut.b]])],
-    sheet: 'base',
-    facts: { split, unsure: cut.paper < 0.5 },
+    nets: [...new Set([netOfIsland[a], netOfIsland[b]])],
+    sheet: sheetAt(found.card, at),
+    facts: { split: netOfIsland[a] !== netOfIsland[b], unsure: by === 'unsure' },
   };
 }
 
-/** Lamps that would light in some state if the break were closed, and do not now. */
-function lampsThatItStarves(found: Case, { a, b }: Break): string[] {
-  const { traced, attached, card, wiring, states } = found;
-  const mended = wire(traced, attached, card, [{ a, b }]);
-  const then = fedSomewhere(found, statesOf(card, mended.nets, mended.netOf), mended.netOf);
-  const now = fedSomewhere(found, states, wiring.netOf);
-  return [...then].filter((id) => !now.has(id));
+/** A break that starves lamps is one; in a card whose parts are all known, one that starves none is doubtful. */
+function weightOf(found: Case, { a, b, by, mm }: Break, lamps: string[]): number {
+  if (lamps.length > 0 || by === 'plan' || by === 'unsure') return 1;
+  const { card } = found;
+  const known = card.lamps.length > 0 && padOf(found, 'cell+') && padOf(found, 'cell-');
+  if (known) return a === b ? harmless : harmless * 0.8;
+  // Without lamps a wide opening may be a lamp's own place.
+  return card.lamps.length === 0 && mm > 1.5 && by === 'facing' ? 0.55 : 1;
 }
 
-export function fedSomewhere(
-  { card }: Pick<Case, 'card'>,
-  states: Case['states'],
-  netOf: Record<string, string>,
-): Set<string> {
-  const fed = new Set<string>();
-  for (const state of states) {
-    for (const [id, standing] of standings(card, state, netOf)) if (standing === 'fed') fed.add(id);
+/** Lamps on a way between the cell's faces, whichever way round, in some state, with these breaks mended. */
+function reached(found: Case, mended: readonly Break[]): Set<string> {
+  const { card, wiring } = found;
+  const { nets, netOf } = netsOf(wiring.graph, [...wiring.joins, ...mended]);
+  const out = new Set<string>();
+  for (const state of statesOf(card, nets, netOf)) {
+    for (const [id, standing] of standings(card, state, netOf)) if (standing !== 'dark') out.add(id);
   }
-  return fed;
+  return out;
 }

@@ -1,145 +1,156 @@
+import type { Lamp } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import { padOf, type Case } from '../case.ts';
+import { between, distance } from '../distance.ts';
+import { sheetAt } from '../covered.ts';
+import { fedSomewhere } from '../fed.ts';
 import { standings } from '../flow.ts';
-import { laidStrips } from '../planned.ts';
 import type { Finding } from '../types.ts';
-import { fedSomewhere } from './gaps.ts';
+
+function at(found: Case, lamps: Lamp[], place: Point = between(lamps[0].plus, lamps[0].minus)) {
+  const { netOf } = found.wiring;
+  const nets = lamps.flatMap(({ id }) => [netOf[`${id}+`], netOf[`${id}-`]]);
+  return {
+    at: place,
+    lamps: lamps.map(({ id }) => id),
+    nets: [...new Set(nets.filter((net) => net !== undefined))],
+    sheet: sheetAt(found.card, place),
+    weight: 'holds' as const,
+  };
+}
 
 /** Lamps whose pad hangs over paper. */
 export function lampsOffStrip(found: Case): Finding[] {
-  return found.card.lamps.flatMap(({ id, plus, minus }) => {
-    const off = [padOf(found, `${id}+`), padOf(found, `${id}-`)].filter((pad) => pad && pad.piece === 0);
-    const yet = off.filter((pad) => pad && !stillToLay(found, pad.at));
-    if (yet.length === 0) return [];
-    const worst = yet.reduce((a, b) => (b!.mm > a!.mm ? b : a))!;
-    const place: Point = yet.length === 2 ? [(plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2] : worst.at;
+  return found.card.lamps.flatMap((lamp) => {
+    const off = [padOf(found, `${lamp.id}+`), padOf(found, `${lamp.id}-`)]
+      .flatMap((pad) => (pad && pad.piece === 0 ? [pad] : []))
+      .filter((pad) => !stillToLay(found, pad.at));
+    if (off.length === 0) return [];
+    const worst = off.reduce((a, b) => (b.mm > a.mm ? b : a));
     return [
       {
         kind: 'lamp-off-strip' as const,
-        at: place,
+        ...at(found, [lamp], off.length === 2 ? undefined : worst.at),
         ...(Number.isFinite(worst.mm) ? { sizeMm: worst.mm } : {}),
         certainty: worst.certainty,
-        weight: 'holds' as const,
-        lamps: [id],
-        nets: [],
-        sheet: 'base',
-        facts: { pad: yet.length === 2 ? 'both' : worst.pad.endsWith('+') ? '+' : '-' },
+        facts: { pad: off.length === 2 ? 'both' : worst.pad.slice(-1) },
       },
     ];
   });
 }
 
 /** A planned strip that is not laid yet leaves its lamps without copper: that is no fault of the lamp. */
-function stillToLay(found: Case, at: Point): boolean {
-  return laidStrips(found).some(
-    ({ share, places }) => share < 0.3 && places.some((p) => Math.hypot(p[0] - at[0], p[1] - at[1]) < 4),
-  );
+function stillToLay({ laid }: Case, pad: Point): boolean {
+  return laid.some((each) => !each.laid && each.places.some((p) => distance(p, pad) < 4));
 }
 
-/** Lamps that stand against the current: in the state that feeds them from the wrong side, or against all their fellows. */
-export function reversedLamps(found: Case): Finding[] {
+/**
+ * Lamps that stand against the current: fed from the wrong side in some state, or against their fellows on the same nets.
+ *
+ * @param joined whether nets run into each other, so that sides say nothing
+ */
+export function reversedLamps(found: Case, joined: boolean): Finding[] {
   const { card, states, wiring } = found;
   const against = new Set<string>();
   for (const state of states) {
-    for (const [id, standing] of standings(card, state, wiring.netOf))
+    for (const [id, standing] of standings(card, state, wiring.netOf)) {
       if (standing === 'against') against.add(id);
+    }
   }
-  const fed = fedSomewhere(found, states, wiring.netOf);
-  const sure = [...against].filter((id) => !fed.has(id));
-  const sides = sidesByFellows(found);
-  const bySides = card.lamps
-    .map(({ id }) => id)
-    .filter((id) => sides.get(id) === 'against' && !sure.includes(id) && !fed.has(id));
-  return [...sure.map((id) => reversed(found, id, 0.97)), ...bySides.map((id) => reversed(found, id, 0.8))];
-}
-
-function reversed({ card, wiring }: Case, id: string, certainty: number): Finding {
-  const { plus, minus } = card.lamps.find((lamp) => lamp.id === id)!;
-  return {
-    kind: 'reversed-lamp',
-    at: [(plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2],
-    certainty,
-    weight: 'holds',
-    lamps: [id],
-    nets: [wiring.netOf[`${id}+`], wiring.netOf[`${id}-`]].filter(Boolean),
-    sheet: 'base',
-    facts: {},
-  };
+  const fed = fedSomewhere(found);
+  const sure = card.lamps.filter(({ id }) => against.has(id) && !fed.has(id));
+  if (sure.length > 1 && fed.size === 0 && card.cell) {
+    const whole = { ...at(found, sure, card.cell.at), facts: { cell: true } };
+    return [{ kind: 'reversed-lamp', certainty: 0.9, ...whole }];
+  }
+  const sides = joined ? new Set<string>() : againstFellows(found);
+  return card.lamps
+    .filter((lamp) => !fed.has(lamp.id) && (sure.includes(lamp) || sides.has(lamp.id)))
+    .map((lamp) => ({
+      kind: 'reversed-lamp' as const,
+      ...at(found, [lamp]),
+      certainty: sure.includes(lamp) ? 0.97 : 0.8,
+      facts: {},
+    }));
 }
 
 /**
  * Where no state feeds a lamp (an open contact, no cell yet), its side is told from the others: a net that the cell's
- * plus or most lamps' + pads rest on is a plus net. A lamp with its - pad on a plus net, or its + pad on a minus net, stands against.
+ * plus or most lamps' + pads rest on is a plus net. Two fellows at least must speak.
  */
-function sidesByFellows({ card, wiring }: Case): Map<string, 'with' | 'against'> {
+function againstFellows({ card, wiring: { netOf } }: Case): Set<string> {
   const vote = new Map<string, number>();
   const add = (net: string | undefined, n: number) => net && vote.set(net, (vote.get(net) ?? 0) + n);
-  add(wiring.netOf['cell+'], 100);
-  add(wiring.netOf['cell-'], -100);
+  add(netOf['cell+'], 100);
+  add(netOf['cell-'], -100);
   for (const { id } of card.lamps) {
-    add(wiring.netOf[`${id}+`], 1);
-    add(wiring.netOf[`${id}-`], -1);
+    add(netOf[`${id}+`], 1);
+    add(netOf[`${id}-`], -1);
   }
-  const out = new Map<string, 'with' | 'against'>();
+  const out = new Set<string>();
   for (const { id } of card.lamps) {
-    const [p, n] = [wiring.netOf[`${id}+`], wiring.netOf[`${id}-`]];
+    const [p, n] = [netOf[`${id}+`], netOf[`${id}-`]];
     if (!p || !n || p === n) continue;
-    // Its own vote is taken out; two fellows at least must speak.
-    const plus = (vote.get(p) ?? 0) - 1;
-    const minus = (vote.get(n) ?? 0) + 1;
-    if (plus <= -2 || minus >= 2) out.set(id, 'against');
-    else out.set(id, 'with');
+    // Its own vote is taken out.
+    if ((vote.get(p) ?? 0) - 1 <= -2 || (vote.get(n) ?? 0) + 1 >= 2) out.add(id);
   }
   return out;
 }
 
 /**
- * Lamps that no state lights, the causes that other findings name left out.
+ * Lamps that no state lights though nothing else accounts for it, those that lack the same net told as one.
  *
- * @param explained lamps that another finding already accounts for
+ * @param explained lamps that another finding already names
  */
 export function unfedLamps(found: Case, explained: ReadonlySet<string>): Finding[] {
   const { card, states, wiring } = found;
-  if (!card.cell || states.some(({ shorted }) => shorted)) return [];
-  const fed = fedSomewhere(found, states, wiring.netOf);
-  return card.lamps
-    .filter(({ id }) => !fed.has(id) && !explained.has(id))
-    .map(({ id, plus, minus }) => ({
-      kind: 'unfed-lamp' as const,
-      at: [(plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2] as const,
-      certainty: 0.9,
-      weight: 'holds' as const,
-      lamps: [id],
-      nets: [wiring.netOf[`${id}+`], wiring.netOf[`${id}-`]].filter(Boolean),
-      sheet: 'base',
-      facts: { upper: wiring.netOf['cell+'] !== undefined && wiring.netOf['cell-'] !== undefined },
-    }));
+  const { netOf } = wiring;
+  const known = netOf['cell+'] !== undefined && netOf['cell-'] !== undefined;
+  if (!card.cell || !known || states.some(({ shorted }) => shorted)) return [];
+  const fed = fedSomewhere(found);
+  const groups = new Map<string, Lamp[]>();
+  for (const lamp of card.lamps) {
+    if (fed.has(lamp.id) || explained.has(lamp.id)) continue;
+    const side = lackingSide(found, lamp);
+    const key = side === 'both' ? lamp.id : `${netOf[`${lamp.id}${side}`]}`;
+    groups.set(key, [...(groups.get(key) ?? []), lamp]);
+  }
+  return [...groups.values()].map((lamps) => ({
+    kind: 'unfed-lamp' as const,
+    ...at(found, lamps),
+    certainty: 0.9,
+    facts: { side: lackingSide(found, lamps[0]) },
+  }));
 }
 
-/** Lamps that light before they should: with nothing pressed, or with the cell pressed and their own contact open. */
+/** The side of a lamp that no state brings to its face of the cell. */
+function lackingSide({ states, wiring: { netOf } }: Case, { id }: Lamp): '+' | '-' | 'both' {
+  const meets = (sign: string) =>
+    states.some(({ nodes }) =>
+      nodes.some((nets) => nets.includes(netOf[`${id}${sign}`]) && nets.includes(netOf[`cell${sign}`])),
+    );
+  const [plus, minus] = [meets('+'), meets('-')];
+  return plus === minus ? 'both' : plus ? '-' : '+';
+}
+
+/** Lamps that light before their own contact closes. */
 export function litTooSoon(found: Case): Finding[] {
   const { card, states, wiring } = found;
   return card.lamps.flatMap((lamp) => {
-    const state = states.find(({ closed }) => {
-      const own = typeof lamp.intent === 'object' ? lamp.intent.contact : 'cell';
-      return !closed.includes(own);
-    });
-    const early = states.filter(
-      ({ name, closed }) =>
-        name === 'at rest' || (typeof lamp.intent === 'object' && !closed.includes(lamp.intent.contact)),
+    const contact = typeof lamp.intent === 'object' ? lamp.intent.contact : undefined;
+    const early = states.find(
+      (state) =>
+        (state.name === 'at rest' || state.closed.every((id) => id === 'cell')) &&
+        (contact !== undefined || !state.closed.includes('cell')) &&
+        standings(card, state, wiring.netOf).get(lamp.id) === 'fed',
     );
-    const lit = early.find((each) => standings(card, each, wiring.netOf).get(lamp.id) === 'fed');
-    if (!state || !lit) return [];
+    if (!early) return [];
     return [
       {
         kind: 'lit-at-rest' as const,
-        at: [(lamp.plus[0] + lamp.minus[0]) / 2, (lamp.plus[1] + lamp.minus[1]) / 2] as const,
+        ...at(found, [lamp]),
         certainty: 0.9,
-        weight: 'holds' as const,
-        lamps: [lamp.id],
-        nets: [],
-        sheet: 'base',
-        facts: { state: lit.name, contact: typeof lamp.intent === 'object' ? lamp.intent.contact : '' },
+        facts: { state: early.name, contact: contact ?? '' },
       },
     ];
   });

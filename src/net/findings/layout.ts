@@ -1,108 +1,139 @@
 import type { Point } from '../../geometry/index.ts';
 import { contactPlace } from '../../parts/index.ts';
-import { distance, lampOver, type Case } from '../case.ts';
-import { hidden } from '../planned.ts';
+import { netAt, type Case } from '../case.ts';
+import { cellOver, covered, lampOver, onSheet, sheetAt } from '../covered.ts';
+import { between, distance } from '../distance.ts';
 import type { Finding } from '../types.ts';
+
+/** Remarks of one kind nearer than this are one, mm. */
+const sameMm = 3;
 
 /** Clearances under the card's limit between two nets. */
 export function tightPlaces(found: Case): Finding[] {
-  const { traced, card, wiring } = found;
+  const { traced, card } = found;
   return traced.clearances
-    .filter(({ mm, a, b }) => mm < card.limits.clearance_mm && wiring.netOfPiece[a] !== wiring.netOfPiece[b])
-    .map(({ atA, atB, mm, a, b }) => ({
-      at: between(atA, atB),
-      mm,
-      nets: [wiring.netOfPiece[a], wiring.netOfPiece[b]],
-    }))
-    .filter(({ at }) => !lampOver(card, at) && !atContact(found, at))
-    .map(({ at, mm, nets }) => ({
-      ...plain('tight', at, 'check' as const),
-      sizeMm: mm,
-      certainty: 0.9,
-      nets,
-      facts: { limit: card.limits.clearance_mm },
-    }));
+    .filter(({ mm }) => mm < card.limits.clearance_mm)
+    .flatMap(({ mm, a, b, atA, atB }) => {
+      const place = between(atA, atB);
+      const nets = [netAt(found, a, atA), netAt(found, b, atB)];
+      if (nets[0] === nets[1] || covered(card, place) || atContact(found, place)) return [];
+      return [
+        {
+          ...remark(found, 'tight', place, 'check'),
+          sizeMm: mm,
+          certainty: mm < 0.15 ? 0.6 : 0.9,
+          nets,
+          facts: { limit: card.limits.clearance_mm },
+        },
+      ];
+    })
+    .filter(apart(found));
 }
 
-/** Places much narrower than their strip. */
-export function narrowNecks({ traced, card, wiring }: Case): Finding[] {
-  return traced.necks
-    .filter(({ widthMm, usualMm }) => widthMm < card.limits.neck_ratio * usualMm)
-    .filter(({ at }) => !lampOver(card, at) && !hidden({ card }, at))
+/** Places much narrower than their strip, where current has to pass. */
+export function narrowNecks(found: Case): Finding[] {
+  const { traced, card } = found;
+  return [...traced.necks]
+    .sort((a, b) => a.widthMm - b.widthMm)
+    .filter(({ widthMm, usualMm }) => widthMm < card.limits.neck_ratio * usualMm && widthMm > 0)
+    .filter(({ at, piece }) => !covered(card, at) && carries(found, piece, at))
     .map(({ at, widthMm, usualMm, piece }) => ({
-      ...plain('narrow-neck', at, 'check' as const),
+      ...remark(found, 'narrow-neck', at, 'check'),
       sizeMm: widthMm,
-      certainty: 0.85,
-      nets: [wiring.netOfPiece[piece]],
+      certainty: widthMm < 0.2 ? 0.6 : 0.85,
+      nets: [netAt(found, piece, at)],
       facts: { usual: usualMm },
-    }));
+    }))
+    .filter(apart(found));
 }
 
-/** Overlaps whose conduction a photograph cannot prove, and glare that may hide a break. */
-export function seams({ traced, card, wiring }: Case): Finding[] {
+/** Whether the copper on both sides of a place leads on for some way: a spur's root is no neck. */
+function carries({ wiring: { graph } }: Case, piece: number, at: Point): boolean {
+  const own = graph.stretches.filter((stretch) => stretch.piece === piece);
+  const on = own.find(({ path }) => path.some((p) => distance(p, at) < 0.3));
+  if (!on) return false;
+  const leads = (node: number) =>
+    own.some((other) => other !== on && (other.from === node || other.to === node)) ||
+    distance(at, node === on.from ? on.path[0] : on.path[on.path.length - 1]) > 4;
+  return leads(on.from) && leads(on.to);
+}
+
+/** Overlaps whose conduction a photograph cannot prove. */
+export function seams(found: Case): Finding[] {
+  const { traced, card } = found;
   const settled = (at: Point) => card.joins.some((join) => join.conducts && distance(join.at, at) < 4);
-  return traced.crossings
-    .filter(
-      ({ seam, glare, gap, other }) => gap < 0.3 && (seam >= 0.5 || (glare > 0.6 && other !== undefined)),
-    )
-    .filter(({ at }) => !lampOver(card, at) && !hidden({ card }, at) && !settled(at))
+  return [...traced.crossings]
+    .sort((a, b) => b.seam - a.seam)
+    .filter(({ seam, gap, piece }) => gap < 0.3 && seam >= 0.5 && piece > 0)
+    .filter(({ at }) => !covered(card, at) && !settled(at))
     .map(({ at, seam, piece }) => ({
-      ...plain('seam', at, 'check' as const),
-      certainty: seam >= 0.5 ? seam : 0.5,
-      nets: [wiring.netOfPiece[piece]],
-      facts: { glare: seam < 0.5 },
-    }));
+      ...remark(found, 'seam', at, 'check'),
+      certainty: seam,
+      nets: [netAt(found, piece, at)],
+      facts: {},
+    }))
+    .filter(apart(found));
 }
 
 /** Ends that lead to no lamp, cell, contact, patch or neighbour. */
 export function looseEnds(found: Case): Finding[] {
-  const { traced, card, wiring, attached } = found;
+  const { traced, attached } = found;
   const used = (at: Point) =>
     attached.pads.some((pad) => pad.piece > 0 && distance(pad.at, at) < 6) ||
-    lampOver(card, at) ||
     atContact(found, at) ||
     nearPart(found, at) ||
     traced.crossings.some((cut) => cut.other !== undefined && distance(cut.at, at) < 5);
   return traced.pieces
-    .flatMap(({ ends }) => ends)
+    .flatMap(({ ends, widthMm }) => ends.filter((end) => end.widthMm > 0.6 * widthMm))
     .filter(({ at }) => !used(at))
     .map(({ at, piece }) => ({
-      ...plain('loose-end', at, 'note' as const),
+      ...remark(found, 'loose-end', at, 'note'),
       certainty: 0.8,
-      nets: [wiring.netOfPiece[piece]],
+      nets: [netAt(found, piece, at)],
       facts: {},
+    }))
+    .filter(apart(found));
+}
+
+/** Copper nearer to the base's edge than the trim allows; what runs over the edge goes onto a flap. */
+export function nearEdges(found: Case): Finding[] {
+  const { traced, card } = found;
+  const { width, height } = traced.baseMm;
+  const limit = card.limits.edge_mm;
+  return traced.pieces
+    .flatMap(({ id, outline: { outer } }) => {
+      const inset = ([x, y]: Point) => Math.min(x, y, width - x, height - y);
+      const nearest = outer.reduce((a, b) => (inset(b) < inset(a) ? b : a));
+      const mm = inset(nearest);
+      return mm < -0.3 || mm >= limit ? [] : [{ id, at: nearest, mm }];
+    })
+    .filter(({ at }) => !card.flaps.some(({ fold }) => fold.some((p) => distance(p, at) < 40)))
+    .map(({ id, at, mm }) => ({
+      ...remark(found, 'near-edge', at, 'note'),
+      sizeMm: Math.max(0, mm),
+      certainty: 0.8,
+      nets: [netAt(found, id, at)],
+      facts: { limit },
     }));
 }
 
-/** Copper nearer to the base's edge than the trim allows. */
-export function nearEdges({ traced, card, wiring }: Case): Finding[] {
-  const { width, height } = traced.baseMm;
-  return traced.pieces.flatMap(({ id, box }) => {
-    const sides: [number, Point][] = [
-      [box.x0, [box.x0, (box.y0 + box.y1) / 2]],
-      [width - box.x1, [box.x1, (box.y0 + box.y1) / 2]],
-      [box.y0, [(box.x0 + box.x1) / 2, box.y0]],
-      [height - box.y1, [(box.x0 + box.x1) / 2, box.y1]],
-    ];
-    return sides
-      .filter(([mm]) => mm >= 0 && mm < card.limits.edge_mm)
-      .filter(([, at]) => !card.flaps.some(({ fold }) => fold.some((p) => distance(p, at) < 40)))
-      .map(([mm, at]) => ({
-        ...plain('near-edge', at, 'note' as const),
-        sizeMm: mm,
-        certainty: 0.8,
-        nets: [wiring.netOfPiece[id]],
-        facts: { limit: card.limits.edge_mm },
-      }));
-  });
+function remark<K extends Finding['kind'], W extends Finding['weight']>(
+  { card }: Case,
+  kind: K,
+  at: Point,
+  weight: W,
+) {
+  return { kind, at, weight, lamps: [] as string[], sheet: sheetAt(card, at) };
 }
 
-function plain<K extends Finding['kind'], W extends Finding['weight']>(kind: K, at: Point, weight: W) {
-  return { kind, at, weight, lamps: [] as string[], sheet: 'base' };
-}
-
-function between(a: Point, b: Point): Point {
-  return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+/** Keeps the first of remarks at one place, and none beside the sheet. */
+function apart({ traced, card }: Case): (finding: Finding) => boolean {
+  const kept: Point[] = [];
+  return ({ at }) => {
+    if (!onSheet(traced, card, at) || kept.some((p) => distance(p, at) < sameMm)) return false;
+    kept.push(at);
+    return true;
+  };
 }
 
 function atContact({ card }: Case, at: Point): boolean {
@@ -111,9 +142,20 @@ function atContact({ card }: Case, at: Point): boolean {
   );
 }
 
-function nearPart({ card }: Case, at: Point): boolean {
-  const cell = card.cell;
-  if (cell && (distance(cell.at, at) < 13 || (cell.upper_contact && distance(cell.upper_contact, at) < 8)))
-    return true;
-  return card.patches.some(({ outline }) => outline.some((p) => distance(p, at) < 8)) || hidden({ card }, at);
+function nearPart({ card, traced }: Case, at: Point): boolean {
+  const upper = card.cell?.upper_contact;
+  if (lampOver(card, at) || cellOver(card, at, 3) || (upper && distance(upper, at) < 8)) return true;
+  return covered(card, at) || besidePatch(card, at) || !onSheet(traced, card, at);
+}
+
+function besidePatch({ patches }: Case['card'], at: Point): boolean {
+  return patches.some(({ outline }) =>
+    outline.some((p, k) => {
+      const q = outline[(k + 1) % outline.length];
+      return (
+        distance(between(p, q), at) < distance(p, q) / 2 + 2 &&
+        distance(p, at) + distance(q, at) < distance(p, q) + 4
+      );
+    }),
+  );
 }

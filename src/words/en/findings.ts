@@ -29,6 +29,9 @@ export const findingWords = {
   bridge: {
     say: (width: string, between: string, and: string) =>
       `Copper ${width} wide joins ${between} and ${and}, which must stay apart.`,
+    join: (between: string, and: string) =>
+      `What is said to conduct here joins ${between} and ${and}, which must stay apart.`,
+    heat: ' This shorts the cell: it gets hot and is ruined.',
     do: 'Cut or lift the copper here and burnish the edges down.',
     settle: 'With the cell out, a meter across this place should show no connection after the cut.',
   },
@@ -43,6 +46,12 @@ export const findingWords = {
       lamps
         ? `Bridge it with a scrap of foil while the cell is pressed: ${lamps} should light.`
         : 'A meter along the strip should show a connection.',
+  },
+  cellReversed: {
+    say: (lamps: string) =>
+      `Every lamp stands against the cell (${lamps}): the cell, not the lamps, is upside down.`,
+    do: 'Turn the cell over, or mark which face is up.',
+    settle: 'With the cell turned, all of them should light.',
   },
   reversedLamp: {
     say: (lamp: string) => `${lamp} is the wrong way round: its + pad lies on the minus side.`,
@@ -62,8 +71,14 @@ export const findingWords = {
     settle: 'A meter between its two pads should show no connection.',
   },
   unfedLamp: {
-    say: (lamp: string) => `No state lights ${lamp}: no way leads from the cell through it and back.`,
-    do: 'Follow its strips from both pads to the cell and find where they end.',
+    say: (lamp: string, side: string) =>
+      side === 'both'
+        ? `No state lights ${lamp}: no way leads from the cell through it and back.`
+        : `No state lights ${lamp}: its ${side} side never meets the ${side} face of the cell.`,
+    do: (side: string) =>
+      side === 'both'
+        ? 'Follow its strips from both pads to the cell and find where they end.'
+        : `Follow the strip from its ${side} pad to the cell and find where it ends.`,
     settle: (lamp: string) =>
       `Touch a cell to the lamp's two pads: if ${lamp} lights, a strip is at fault, not the lamp.`,
   },
@@ -126,6 +141,7 @@ export const findingWords = {
     parts: 'A dead lamp or a flat cell.',
     patches: 'Copper beneath a patch: taken as the card says.',
     covered: 'Copper beneath lamps and the cell: taken to run on where it enters.',
+    upperFace: 'Whether anything meets the upper face of the cell: no place for it is marked.',
     noCell: 'Which lamps light: no cell is marked yet.',
     contacts: 'Whether a flap or finger presses hard enough to close its contact.',
     fineGaps: (mm: string) => `Gaps finer than ${mm}: this photo is not sharp or large enough.`,

@@ -1,4 +1,4 @@
-import type { Point, Ring } from '../geometry/index.ts';
+import type { Point, Ring } from './types.ts';
 
 /** Whether a place lies within a ring, by the even-odd rule (Shimrat 1962). */
 export function insideRing([x, y]: Point, ring: Ring): boolean {

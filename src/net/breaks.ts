@@ -1,0 +1,116 @@
+import type { Point } from '../geometry/index.ts';
+import type { Case } from './case.ts';
+import { distance, toSegment } from './distance.ts';
+import { covered, onSheet } from './covered.ts';
+import { facingEnds } from './facing.ts';
+import { plannedOpens } from './laidStrips.ts';
+import { openFrom } from './openings.ts';
+
+/** A break that may be one: the two sides of it, and how likely paper shows there. */
+export interface Break {
+  at: Point;
+  mm: number;
+  /** Islands on its two sides, the same one where the mask runs on or a second way holds them together. */
+  a: number;
+  b: number;
+  /** 0..1: that paper shows there. */
+  paper: number;
+  /** 0..1: that a strip was meant to run on there; 1 by the plan. */
+  meant: number;
+  by: 'cut' | 'facing' | 'plan' | 'unsure';
+}
+
+/** Breaks nearer than this to each other are one, mm. */
+const sameMm = 3;
+/** A planned strip may stay open so far before it counts as not laid there, mm. */
+const mostMm = 12;
+
+/** Every place where a strip may be broken, each once, the best told first. */
+export function breaks(found: Case): Break[] {
+  const all = [...plannedBreaks(found), ...cutBreaks(found), ...facingBreaks(found), ...unsureBreaks(found)];
+  const kept: Break[] = [];
+  for (const each of all) {
+    if (covered(found.card, each.at) || !onSheet(found.traced, found.card, each.at)) continue;
+    const twin = kept.find(({ at }) => distance(at, each.at) < sameMm);
+    if (!twin) kept.push(each);
+    else if (twin.by === 'plan' && each.by !== 'unsure')
+      Object.assign(twin, placeOf(each), { paper: Math.max(twin.paper, each.paper) });
+  }
+  return kept;
+}
+
+/** The seen place and size are truer than the plan's samples. */
+function placeOf({ at, mm, a, b }: Break): Pick<Break, 'at' | 'mm' | 'a' | 'b'> {
+  return { at, mm, a, b };
+}
+
+function plannedBreaks({ laid, wiring: { graph } }: Case): Break[] {
+  return plannedOpens(laid)
+    .filter(({ mm }) => mm <= mostMm)
+    .map(({ at, mm, a, b }) => ({
+      at,
+      mm,
+      a: graph.islandAt(a.piece, a.at),
+      b: graph.islandAt(b.piece, b.at),
+      paper: mm >= 0.5 ? 0.95 : 0.6,
+      meant: 1,
+      by: 'plan' as const,
+    }));
+}
+
+/** Seen breaks at which the graph is already parted. */
+function cutBreaks(found: Case): Break[] {
+  const { cuts, islandOf } = found.wiring.graph;
+  return cuts.flatMap(({ at, piece, sides }) => {
+    const crossing = found.traced.crossings.find((c) => c.piece === piece && distance(c.at, at) < 0.1);
+    if (!crossing) return [];
+    const meant = meantAt(found, at);
+    const [a, b] = sides.map((node) => islandOf[node]);
+    return [{ at, mm: crossing.widthMm, a, b, paper: crossing.gap, meant, by: 'cut' as const }];
+  });
+}
+
+/** Facing ends with an opening that the mask shows. The picture's own word on it counts where it has one. */
+function facingBreaks(found: Case): Break[] {
+  const { traced, wiring } = found;
+  return facingEnds(traced).map(({ a, b, at, mm, match }) => {
+    const crossing = traced.crossings.find((c) => c.other !== undefined && distance(c.at, at) < 1.5);
+    const paper = Math.max(crossing?.gap ?? 0, mm >= Math.max(0.5, traced.smallestGapMm) ? 0.85 : 0.55);
+    return {
+      at,
+      mm,
+      a: wiring.graph.islandAt(a.piece, a.at),
+      b: wiring.graph.islandAt(b.piece, b.at),
+      paper,
+      meant: Math.max(match, found.card.plan ? meantAt(found, at) * match : match),
+      by: 'facing' as const,
+    };
+  });
+}
+
+/** Lines across a strip that may be breaks or glare: the mask runs on. */
+function unsureBreaks(found: Case): Break[] {
+  return found.traced.crossings
+    .filter(({ other, gap, piece }) => other === undefined && gap >= 0.3 && gap < openFrom && piece > 0)
+    .map(({ at, widthMm, piece, gap }) => {
+      const island = found.wiring.graph.islandAt(piece, at);
+      return {
+        at,
+        mm: widthMm,
+        a: island,
+        b: island,
+        paper: gap,
+        meant: meantAt(found, at),
+        by: 'unsure' as const,
+      };
+    });
+}
+
+/** With a plan a strip is meant only where one is planned. */
+function meantAt({ card }: Case, at: Point): number {
+  if (!card.plan?.strips.length) return 1;
+  const planned = card.plan.strips.some(({ path, width_mm }) =>
+    path.some((p, k) => k > 0 && toSegment(at, path[k - 1], p) <= width_mm / 2),
+  );
+  return planned ? 1 : 0.5;
+}

@@ -1,0 +1,38 @@
+import type { Card } from '../card/index.ts';
+import { insideRing, type Point } from '../geometry/index.ts';
+import type { Traced } from '../trace/index.ts';
+import { cellDiameterMm, flapOver } from '../parts/index.ts';
+import { distance, toSegment } from './distance.ts';
+
+/** Whether a lamp, the cell or a patch lies over a place, so that a photograph says nothing of the copper there. */
+export function covered(card: Card, at: Point): boolean {
+  return (
+    lampOver(card, at) || cellOver(card, at) || card.patches.some(({ outline }) => insideRing(at, outline))
+  );
+}
+
+/** Whether a lamp's body lies over a place: between its pads, as wide as such bodies are (common practice, no source). */
+export function lampOver(card: Card, at: Point): boolean {
+  return card.lamps.some(({ plus, minus }) => {
+    const half = Math.max(1.6, 0.35 * distance(plus, minus));
+    return toSegment(at, plus, minus) <= half;
+  });
+}
+
+/** Whether the cell lies over a place, its rim included. */
+export function cellOver({ cell }: Pick<Card, 'cell'>, at: Point, moreMm = 1): boolean {
+  return cell !== undefined && distance(at, cell.at) < cellDiameterMm[cell.kind] / 2 + moreMm;
+}
+
+/** Whether a place lies on the base or on a flap of it; what lies beside them is the table. */
+export function onSheet({ baseMm }: Pick<Traced, 'baseMm'>, card: Card, at: Point): boolean {
+  const [x, y] = at;
+  const onBase = x >= -0.5 && y >= -0.5 && x <= baseMm.width + 0.5 && y <= baseMm.height + 0.5;
+  return onBase || card.flaps.some((flap) => flapOver(flap, at));
+}
+
+/** The sheet that a place lies on: a flap's id, a patch's id or 'base'. */
+export function sheetAt(card: Card, at: Point): string {
+  const flap = card.flaps.find((each) => flapOver(each, at));
+  return flap?.id ?? card.patches.find(({ outline }) => insideRing(at, outline))?.id ?? 'base';
+}

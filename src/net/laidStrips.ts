@@ -1,0 +1,107 @@
+import type { Card, PlanStrip } from '../card/index.ts';
+import { insideRing, type Point } from '../geometry/index.ts';
+import { pieceAt } from '../parts/index.ts';
+import type { Traced } from '../trace/index.ts';
+import { toSegment } from './distance.ts';
+import { samples } from './joins.ts';
+
+const stepMm = 0.4;
+/** Less of a strip on copper counts as not laid yet. */
+const laidShare = 0.3;
+
+/** A planned strip laid over what was built: the piece under each of its samples. */
+export interface LaidStrip {
+  strip: PlanStrip;
+  places: Point[];
+  /** 0 where no copper lies. */
+  pieces: number[];
+  /** 1 where nothing else is planned or laid over it: no patch, no strip of another net. */
+  clear: Uint8Array;
+  laid: boolean;
+}
+
+/** Each planned strip, sampled along its path against the built copper. */
+export function laidStrips(traced: Traced, { plan, patches }: Card): LaidStrip[] {
+  const strips = plan?.strips ?? [];
+  return strips.map((strip) => {
+    const places = samples(strip.path, stepMm);
+    const pieces = places.map((p, k) => pieceAcross(traced, places, k, p, strip.width_mm));
+    const others = strips.filter((other) => other.net !== strip.net && boxesMeet(strip, other));
+    const clear = Uint8Array.from(places, (p) => {
+      const under = patches.some(({ outline }) => insideRing(p, outline));
+      return under || others.some((other) => overlaps(p, strip, other)) ? 0 : 1;
+    });
+    const count = clear.reduce((sum, each) => sum + each, 0);
+    const on = pieces.filter((piece, k) => piece > 0 && clear[k]).length;
+    return { strip, places, pieces, clear, laid: count > 0 && on / count >= laidShare };
+  });
+}
+
+function boxesMeet(a: PlanStrip, b: PlanStrip): boolean {
+  const reach = (a.width_mm + b.width_mm) / 2 + 0.5;
+  return [0, 1].every((axis) => {
+    const [p, q] = [a.path.map((each) => each[axis]), b.path.map((each) => each[axis])];
+    return Math.min(...p) <= Math.max(...q) + reach && Math.min(...q) <= Math.max(...p) + reach;
+  });
+}
+
+function overlaps(p: Point, strip: PlanStrip, { path, width_mm }: PlanStrip): boolean {
+  const reach = (strip.width_mm + width_mm) / 2 + 0.5;
+  return path.some((q, k) => k > 0 && toSegment(p, path[k - 1], q) < reach);
+}
+
+/** The piece at a place of a planned strip, looked for across it, so that a strip laid a little beside still counts. */
+function pieceAcross(traced: Traced, places: Point[], k: number, p: Point, widthMm: number): number {
+  const here = pieceAt(traced, p);
+  if (here) return here;
+  const [a, b] = [places[Math.max(0, k - 1)], places[Math.min(places.length - 1, k + 1)]];
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
+  const [nx, ny] = [(a[1] - b[1]) / length, (b[0] - a[0]) / length];
+  for (const share of [0.2, -0.2, 0.38, -0.38]) {
+    const off = share * widthMm;
+    const piece = pieceAt(traced, [p[0] + off * nx, p[1] + off * ny]);
+    if (piece) return piece;
+  }
+  return 0;
+}
+
+/** A stretch of a planned strip that no copper covers, between stretches that it does. */
+export interface PlannedOpen {
+  at: Point;
+  mm: number;
+  a: { piece: number; at: Point };
+  b: { piece: number; at: Point };
+}
+
+/** Openings in the planned strips that are laid. */
+export function plannedOpens(laid: readonly LaidStrip[]): PlannedOpen[] {
+  return laid
+    .filter((each) => each.laid)
+    .flatMap(({ pieces, places }) => {
+      const opens: PlannedOpen[] = [];
+      let last = -1;
+      pieces.forEach((piece, k) => {
+        if (!piece) return;
+        if (last >= 0 && k - last > 1) {
+          opens.push({
+            at: places[(k + last) >> 1],
+            mm: (k - last - 1) * stepMm,
+            a: { piece: pieces[last], at: places[last] },
+            b: { piece, at: places[k] },
+          });
+        }
+        last = k;
+      });
+      return opens;
+    });
+}
+
+/** Places well on a laid strip's own copper that stand for its planned net: near both ends and in the middle. */
+export function standIns({ pieces, places, clear }: LaidStrip): { piece: number; at: Point }[] {
+  const on = pieces.flatMap((piece, k) => (piece && clear[k] ? [k] : []));
+  if (on.length === 0) return [];
+  return [0.15, 0.5, 0.85].map((share) => {
+    const k = on[Math.floor(share * (on.length - 1))];
+    return { piece: pieces[k], at: places[k] };
+  });
+}
