@@ -8,8 +8,6 @@ export interface Chosen {
   candidate: Candidate;
   features: number[];
   score: number;
-  /** By how much it beats the best candidate that is another outline. */
-  lead: number;
 }
 
 /** The likeliest candidates that are truly different from each other, best first. */
@@ -21,16 +19,15 @@ export function choose(
 ): Chosen[] {
   const judged = candidates.map((candidate) => {
     const features = featuresOf(work, candidate, base);
-    return { candidate, features, score: rankScore(features), lead: 0 };
+    return { candidate, features, score: rankScore(features) };
   });
   judged.sort((a, b) => b.score - a.score);
   const kept: Chosen[] = [];
   for (const one of judged) {
-    if (kept.length > most) break;
+    if (kept.length === most) break;
     if (!kept.some((k) => sameOutline(k.candidate.corners, one.candidate.corners))) kept.push(one);
   }
-  kept.forEach((one, i) => (one.lead = one.score - (kept[i + 1]?.score ?? one.score - 10)));
-  return kept.slice(0, most);
+  return kept;
 }
 
 /** Whether no corner differs by more than a fiftieth of the mean side, whatever corner they begin at. */

@@ -142,18 +142,20 @@ function band(
   k: number,
   [from, to]: readonly [number, number],
 ): Colour | undefined {
-  const sum = [0, 0, 0];
-  let n = 0;
-  for (let u = 0; u < 3; u++) {
-    for (let v = 0; v < 3; v++) {
-      const share = 0.03 + (0.94 * (k + (u + 0.5) / 3)) / segments;
-      const c = at(...place(size, side, share, from + ((to - from) * (v + 0.5)) / 3));
-      if (!c) continue;
-      for (let i = 0; i < 3; i++) sum[i] += c[i];
-      n++;
+  let l = 0;
+  let a = 0;
+  let b = 0;
+  for (let u = 0; u < 2; u++) {
+    for (let v = 0; v < 2; v++) {
+      const share = 0.03 + (0.94 * (k + (u + 0.5) / 2)) / segments;
+      const c = at(...place(size, side, share, from + ((to - from) * (v + 0.5)) / 2));
+      if (!c) return undefined;
+      l += c[0] / 4;
+      a += c[1] / 4;
+      b += c[2] / 4;
     }
   }
-  return n < 5 ? undefined : [sum[0] / n, sum[1] / n, sum[2] / n];
+  return [l, a, b];
 }
 
 const difference = (a: Colour, b: Colour) => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);

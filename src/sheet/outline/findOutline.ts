@@ -7,12 +7,16 @@ import { choose } from './choose.ts';
 import type { Chosen } from './choose.ts';
 import { findEdges, scaled } from './edges.ts';
 import { fitSides } from './fitSides.ts';
+import type { FittedSides } from './fitSides.ts';
 import { findLines, mergeScales } from './lines.ts';
 import type { Line } from './lines.ts';
 import { poseMisfit } from './pose.ts';
 import { candidateQuads } from './quads.ts';
 import { quarter, workPicture } from './work.ts';
 import type { WorkPicture } from './work.ts';
+
+/** Perimeter of a usual card where the size is not known: it only sets how far round the sides are looked at. */
+const usualPerimeterMm = 500;
 
 export interface BaseMm {
   width: number;
@@ -38,10 +42,14 @@ export async function findOutline(photo: Photo, base: BaseMm | undefined): Promi
 /** The likeliest outlines, most certain first. */
 export function proposeOutlines(photo: Photo, base: BaseMm | undefined): Proposal[] {
   const work = workPicture(photo);
-  const candidates = candidateQuads(linesOf(work), work, base, 250);
-  return choose(work, candidates, base, 2)
-    .map((chosen) => proposal(photo, chosen, work.step, base))
-    .filter((p) => p !== undefined)
+  const candidates = candidateQuads(linesOf(work), work, base, 130);
+  const fitted = choose(work, candidates, base, 4).flatMap((chosen) => {
+    const fit = fitOne(photo, chosen, work.step, base);
+    return fit ? [fit] : [];
+  });
+  return fitted
+    .slice(0, 2)
+    .map((one) => proposal(photo, one, leadOf(one, fitted), base))
     .sort((a, b) => b.outline.certainty - a.outline.certainty);
 }
 
@@ -54,25 +62,47 @@ export function linesOf(work: WorkPicture): Line[] {
   return mergeScales(fine, coarse, coarseEdges, width, height);
 }
 
+interface Fitted {
+  chosen: Chosen;
+  fit: FittedSides;
+  pxPerMm: number;
+}
+
+function fitOne(photo: Photo, chosen: Chosen, step: number, base: BaseMm | undefined): Fitted | undefined {
+  const quad = chosen.candidate.corners.map(([x, y]) => [x * step, y * step]) as unknown as Quad;
+  const pxPerMm = perimeter(quad) / (base ? 2 * (base.width + base.height) : usualPerimeterMm);
+  const fit = fitSides(photo, quad, 3 * step + 2, pxPerMm);
+  return fit && { chosen, fit, pxPerMm };
+}
+
+/** By how much a proposal outranks the best other one that, once fitted, is truly another outline. */
+function leadOf(one: Fitted, all: Fitted[]): number {
+  const others = all.filter(
+    (o) => o !== one && farthest(o.fit.cornersPx, one.fit.cornersPx) > 1.5 * one.pxPerMm,
+  );
+  return others.length === 0 ? 10 : one.chosen.score - Math.max(...others.map((o) => o.chosen.score));
+}
+
+/** Largest distance of a corner from the other figure's nearest, px. */
+function farthest(a: Quad, b: Quad): number {
+  return Math.max(...a.map((p) => Math.min(...b.map((q) => Math.hypot(p[0] - q[0], p[1] - q[1])))));
+}
+
 function proposal(
   photo: Photo,
-  chosen: Chosen,
-  step: number,
+  { chosen, fit, pxPerMm }: Fitted,
+  lead: number,
   base: BaseMm | undefined,
-): Proposal | undefined {
-  const quad = chosen.candidate.corners.map(([x, y]) => [x * step, y * step]) as unknown as Quad;
-  const pxPerMm = base ? perimeter(quad) / (2 * (base.width + base.height)) : perimeter(quad) / 500;
-  const fitted = fitSides(photo, quad, 3 * step + 2, pxPerMm);
-  if (!fitted) return undefined;
+): Proposal {
   const centre: Point = [photo.width / 2, photo.height / 2];
   const long = Math.max(photo.width, photo.height);
-  const misfit = base ? poseMisfit(fitted.cornersPx, base, centre, long).misfit : 0.1;
-  const residualMm = fitted.residualPx / pxPerMm;
-  const features = certaintyFeatures(chosen, fitted, misfit, residualMm);
+  const misfit = base ? poseMisfit(fit.cornersPx, base, centre, long).misfit : 0.05;
+  const residualMm = fit.residualPx / pxPerMm;
+  const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm);
   const certainty = certaintyOf(features);
   return {
     features,
-    outline: { cornersPx: pictureUp(fitted.cornersPx, base), certainty, k1: fitted.k1, residualMm },
+    outline: { cornersPx: pictureUp(fit.cornersPx, base), certainty, k1: fit.k1, residualMm },
   };
 }
 
