@@ -9,6 +9,7 @@ export const cardWords = {
   wrongWhole: (name: string, why: string) => `${name} is no card file: ${why}.`,
   within: (where: string) => ` (in ${where})`,
   more: (count: number) => ` ${count} more such place${count === 1 ? '' : 's'} follow.`,
+  notBase64: 'it is no base64 text',
   twice: (name: string, what: string, id: string) =>
     `${name} names two ${what} ${id}. Give each a name of its own.`,
   offBase: (name: string, what: string, at: string, base: string) =>

@@ -1,0 +1,62 @@
+import { useState } from 'react';
+import type { Card } from '../../card/index.ts';
+import type { Point } from '../../geometry/index.ts';
+import { benchWords as words } from '../../words/en/bench.ts';
+import { Sheet } from '../page/Sheet.tsx';
+import { UndoLine } from '../page/UndoLine.tsx';
+import { change, useBench } from '../state/store.ts';
+import { SquaredSurface } from '../surface/SquaredSurface.tsx';
+import { PartList } from './PartList.tsx';
+import { PartMarks } from './PartMarks.tsx';
+import './parts.css';
+import { handOf, type PartTool } from './handOf.ts';
+
+const tools: PartTool[] = ['pick', 'lamp', 'cell', 'contact'];
+
+/** Lamps, cell and contacts laid on the photograph by taps, moved by drags. */
+export default function Parts() {
+  const shown = useBench((state) => state.shown);
+  const card = useBench((state) => state.card);
+  const part = useBench((state) => state.part);
+  const [tool, setTool] = useState<PartTool>(card.lamps.length > 0 ? 'pick' : 'lamp');
+  const [plus, setPlus] = useState<Point>();
+  const [draft, setDraft] = useState<Card>();
+  if (!shown) return null;
+  const choose = (next: PartTool) => {
+    setTool(next);
+    setPlus(undefined);
+    change({ part: undefined });
+  };
+  const { parts: text } = words;
+  return (
+    <Sheet
+      heading={text.heading}
+      sheet={
+        <SquaredSurface
+          shown={shown}
+          label={text.sheetLabel}
+          copper={0.35}
+          tool={handOf(tool, { plus, setPlus, setDraft })}
+          marks={(view) => <PartMarks card={draft ?? card} view={view} part={part} plus={plus} />}
+        />
+      }
+    >
+      <fieldset>
+        <legend>{text.tool}</legend>
+        <div className="tools">
+          {tools.map((each) => (
+            <label key={each}>
+              <input type="radio" name="part-tool" checked={tool === each} onChange={() => choose(each)} />
+              {text.tools[each]}
+            </label>
+          ))}
+        </div>
+      </fieldset>
+      <p className="hint" role="status">
+        {tool === 'lamp' && plus ? text.hints.lampMinus : text.hints[tool]}
+      </p>
+      <UndoLine />
+      <PartList card={card} part={part} />
+    </Sheet>
+  );
+}

@@ -1,0 +1,86 @@
+import { cardText } from '../../card/saved.ts';
+import { solveStates } from '../../power/index.ts';
+import { checkJson, htmlRecord, type EncodedImage, type Recordable } from '../../record/index.ts';
+import type { BenchState, Shown } from '../state/types.ts';
+import { drawMarked } from './drawMarked.ts';
+
+export interface Made {
+  name: string;
+  blob: Blob;
+}
+
+/** The squared photograph with its proof marks as a picture. */
+export async function png(state: BenchState): Promise<Made> {
+  const { shown } = recordable(state);
+  const blob = await drawMarked(shown).convertToBlob({ type: 'image/png' });
+  return { name: `${fileName(state)}.png`, blob };
+}
+
+/** The record as one page that needs nothing else. */
+export async function html(state: BenchState): Promise<Made> {
+  const { checked, shown } = recordable(state);
+  const power = solveStates(shown.netlist, shown.traced, state.card);
+  const page = htmlRecord(checked, power, state.card, { images: { squared: await encoded(shown.picture) } });
+  return { name: `${fileName(state)}.html`, blob: new Blob([page], { type: 'text/html' }) };
+}
+
+/** The figures that scripts read. */
+export async function json(state: BenchState): Promise<Made> {
+  const { checked, shown } = recordable(state);
+  const power = solveStates(shown.netlist, shown.traced, state.card);
+  const text = JSON.stringify(checkJson(checked, power), null, 1);
+  return { name: `${fileName(state)}-figures.json`, blob: new Blob([text], { type: 'application/json' }) };
+}
+
+export async function cardWith(state: BenchState): Promise<Made> {
+  const { shot } = state;
+  const corners = state.card.corners_px ?? cornersOf(state.shown);
+  const card = { ...state.card, corners_px: corners };
+  const text = await cardText(card, shot && { name: shot.name, file: shot.file, taken: shot.taken });
+  return { name: `${fileName(state)}.card.json`, blob: new Blob([text], { type: 'application/json' }) };
+}
+
+/** Corners and strokes belong to a photograph: without it they stay, for the one that lies beside the card. */
+export async function cardWithout(state: BenchState): Promise<Made> {
+  const text = await cardText(state.card);
+  return { name: `${fileName(state)}.card.json`, blob: new Blob([text], { type: 'application/json' }) };
+}
+
+function recordable({ shot, shown, card }: BenchState): { checked: Recordable; shown: Shown } {
+  if (!shot || !shown) throw new Error('Nothing is checked yet.');
+  const { outline, sheet, traced, netlist, verdict, timingsMs } = shown;
+  const photo = { name: shot.name, width: shot.width, height: shot.height };
+  // A record shows the squared picture as given beside it and never reads the sheet's own pixels.
+  const frame = { ...sheet, rgb: new Uint8Array() };
+  return { checked: { photo, card, outline, sheet: frame, traced, netlist, verdict, timingsMs }, shown };
+}
+
+function cornersOf(shown: Shown | undefined): BenchState['card']['corners_px'] {
+  if (!shown) return undefined;
+  const [a, b, c, d] = shown.outline.cornersPx.map(([x, y]): [number, number] => [x, y]);
+  return [a, b, c, d];
+}
+
+async function encoded(picture: ImageBitmap): Promise<EncodedImage> {
+  const { width, height } = picture;
+  const canvas = new OffscreenCanvas(width, height);
+  canvas.getContext('2d')?.drawImage(picture, 0, 0);
+  const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.9 });
+  const url = await new Promise<string>((resolve, reject) => {
+    const reader = new FileReader();
+    reader.onload = () => resolve(String(reader.result));
+    reader.onerror = () => reject(reader.error);
+    reader.readAsDataURL(blob);
+  });
+  return { media: 'image/jpeg', base64: url.slice(url.indexOf(',') + 1), width, height };
+}
+
+/** The title as a file name: letters, digits and hyphens. */
+function fileName({ card }: BenchState): string {
+  const name = (card.title ?? '')
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
+  return name || 'foilproof';
+}

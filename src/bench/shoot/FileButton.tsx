@@ -1,0 +1,33 @@
+import { useId } from 'react';
+
+interface Props {
+  label: string;
+  accept: string;
+  /** Asks a phone for its camera, the one at the back. */
+  capture?: boolean;
+  className?: string;
+  take(file: File): void;
+}
+
+/** A file input that reads as a button in words. */
+export function FileButton({ label, accept, capture, className = '', take }: Props) {
+  const id = useId();
+  return (
+    <span className={`file-button ${capture ? 'by-camera' : ''}`}>
+      <input
+        id={id}
+        type="file"
+        accept={accept}
+        capture={capture ? 'environment' : undefined}
+        onChange={({ target }) => {
+          const [file] = target.files ?? [];
+          target.value = '';
+          if (file) take(file);
+        }}
+      />
+      <label htmlFor={id} className={className}>
+        {label}
+      </label>
+    </span>
+  );
+}

@@ -1,0 +1,24 @@
+import { benchWords as words } from '../../words/en/bench.ts';
+import type { Shown } from '../state/types.ts';
+
+/** Under this the outline is a guess: the handles are what counts. */
+const sure = 0.5;
+/** A bow of the edges worth telling, mm. */
+const bowMm = 0.7;
+const coarsePxPerMm = 8;
+
+/** How the corners stand and what the photograph can show. */
+export function SquareLines({ shown: { outline, sheet, traced }, own }: { shown: Shown; own: boolean }) {
+  const { square } = words;
+  const found = outline.certainty >= sure ? square.sure(Math.round(outline.certainty * 100)) : square.unsure;
+  return (
+    <div className="lines" role="status">
+      <p className={!own && outline.certainty < sure ? 'warn' : undefined}>{own ? square.own : found}</p>
+      <p className="pencil">
+        {square.result(sheet.photoPxPerMm.toFixed(1), traced.smallestGapMm.toFixed(1))}
+      </p>
+      {sheet.photoPxPerMm < coarsePxPerMm && <p className="warn">{square.coarse}</p>}
+      {outline.residualMm > bowMm && <p className="warn">{square.bowed(outline.residualMm.toFixed(1))}</p>}
+    </div>
+  );
+}

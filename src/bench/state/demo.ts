@@ -1,0 +1,16 @@
+import { cardWith } from './openCard.ts';
+import { reopenPhoto } from './takePhoto.ts';
+import { change } from './store.ts';
+
+/** Lays the demo card on the bench: Harbour Night, half-built, with a break and a lamp the wrong way round. */
+export async function openDemo(): Promise<void> {
+  const [{ default: photoUrl }, { default: text }, { parseCard }] = await Promise.all([
+    import('../../../fixtures/gap-and-reversed.jpg?url'),
+    import('../../../fixtures/gap-and-reversed.card.json?raw'),
+    import('../../card/index.ts'),
+  ]);
+  cardWith(parseCard(text, 'harbour-night.card.json'));
+  change({ step: 'verdict' });
+  const response = await fetch(photoUrl);
+  await reopenPhoto(await response.blob(), 'harbour-night.jpg', new Date().toISOString());
+}

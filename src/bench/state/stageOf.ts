@@ -1,0 +1,21 @@
+import type { Card } from '../../card/index.ts';
+import type { RenewableStage } from '../work/protocol.ts';
+
+const parts: [RenewableStage, (keyof Card)[]][] = [
+  ['square', ['base', 'corners_px']],
+  ['copper', ['teach']],
+  ['trace', ['touch_up']],
+  ['net', ['lamps', 'cell', 'contacts', 'flaps', 'patches', 'joins', 'checked', 'limits', 'plan']],
+];
+
+/** The first stage that a changed card asks to have renewed; undefined where only words have changed. */
+export function stageOf(before: Card, after: Card): RenewableStage | undefined {
+  return parts.find(([, keys]) => keys.some((key) => before[key] !== after[key]))?.[0];
+}
+
+const order: RenewableStage[] = ['square', 'copper', 'trace', 'net'];
+
+/** The earlier of two stages. */
+export function earlier(a: RenewableStage | undefined, b: RenewableStage): RenewableStage {
+  return a !== undefined && order.indexOf(a) < order.indexOf(b) ? a : b;
+}

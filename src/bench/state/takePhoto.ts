@@ -1,0 +1,38 @@
+import type { Outline } from '../../sheet/index.ts';
+import { call } from '../work/client.ts';
+import { renewNow } from './renew.ts';
+import { bench, change } from './store.ts';
+import { tellTrouble } from './trouble.ts';
+
+/**
+ * Takes a photograph onto the bench and checks it. A file that cannot be read is refused with a sentence, and the
+ * card and the photograph before it stay.
+ */
+export async function takePhoto(file: Blob, name: string): Promise<void> {
+  change({ busy: 'decode', notice: undefined });
+  try {
+    const { width, height } = await call('open', { name, file });
+    const { card } = bench();
+    const { corners_px: _gone, ...fresh } = card;
+    const shot = { name, file, taken: new Date().toISOString(), width, height };
+    change({ shot, shown: undefined, card: { ...fresh, touch_up: [], teach: { copper: [], paper: [] } } });
+    change({ step: 'square', past: [], future: [] });
+    await renewNow('square');
+  } catch (error) {
+    change({ busy: undefined });
+    tellTrouble(error);
+  }
+}
+
+/** Opens the photograph of a card that was kept or saved: its corners and strokes belong to it and stay. */
+export async function reopenPhoto(file: Blob, name: string, taken: string, outline?: Outline): Promise<void> {
+  change({ busy: 'decode' });
+  try {
+    const { width, height } = await call('open', { name, file });
+    change({ shot: { name, file, taken, width, height } });
+    await renewNow('square', outline);
+  } catch (error) {
+    change({ busy: undefined });
+    tellTrouble(error);
+  }
+}

@@ -1,0 +1,62 @@
+import type { Card } from '../../card/index.ts';
+import type { StageName, Verdict } from '../../check/index.ts';
+import type { Trouble } from '../../copper/types.ts';
+import type { Netlist } from '../../net/index.ts';
+import type { Outline } from '../../sheet/index.ts';
+import type { Traced } from '../../trace/index.ts';
+import type { SheetFrame } from '../work/protocol.ts';
+
+export type StepName = 'shoot' | 'square' | 'copper' | 'parts' | 'verdict' | 'record' | 'plan' | 'fold';
+
+/** A photograph as the maker gave it. */
+export interface Shot {
+  name: string;
+  file: Blob;
+  /** ISO date and time at which it came to the page. */
+  taken: string;
+  width: number;
+  height: number;
+}
+
+/** What the check has given so far, ready to be shown. */
+export interface Shown {
+  outline: Outline;
+  sheet: SheetFrame;
+  picture: ImageBitmap;
+  overlay: ImageBitmap;
+  traced: Traced;
+  netlist: Netlist;
+  verdict: Verdict;
+  timingsMs: Partial<Record<StageName, number>>;
+  /** How well the photograph could be read, 0..1, and what stands in the way. */
+  readable: number;
+  troubles: Trouble[];
+}
+
+/** A sentence for the maker, and what can be done about it. */
+export interface Notice {
+  tone: 'trouble' | 'news';
+  text: string;
+  acts?: { label: string; act: () => void }[];
+}
+
+export interface BenchState {
+  step: StepName;
+  cardId: string;
+  card: Card;
+  /** Cards to go back to, oldest first, and those gone back from. */
+  past: Card[];
+  future: Card[];
+  shot?: Shot;
+  shown?: Shown;
+  /** What is under way. */
+  busy?: StageName;
+  notice?: Notice;
+  engine: { share: number; ready: boolean };
+  /** Number of the finding that the maker looks at, from 1. */
+  mark?: number;
+  /** Id of the part that is selected: a lamp's, a contact's, 'cell'. */
+  part?: string;
+  /** When the card was last kept on this device, and its revision there. */
+  kept?: { at: string; revision: number };
+}

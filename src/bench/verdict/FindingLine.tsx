@@ -1,0 +1,53 @@
+import type { Finding } from '../../net/index.ts';
+import { sayFinding } from '../../record/sayFinding.ts';
+import { benchWords as words } from '../../words/en/bench.ts';
+import { findingWords } from '../../words/en/findings.ts';
+import type { Shown } from '../state/types.ts';
+import { CheckedByHand } from './CheckedByHand.tsx';
+import { CutOut } from './CutOut.tsx';
+import { Disc } from './ProofMark.tsx';
+
+interface Props {
+  number: number;
+  finding: Finding;
+  shown: Shown;
+  open: boolean;
+  onToggle(): void;
+}
+
+/** One line of the margin: what is wrong; opened, the place enlarged, what to do, what settles it. */
+export function FindingLine({ number, finding, shown, open, onToggle }: Props) {
+  const said = sayFinding(finding);
+  const { findings: text } = words;
+  const weight = finding.weight === 'holds' && finding.certainty < 0.5 ? 'unsure' : finding.weight;
+  return (
+    <li id={`finding-${number}`} className={open ? 'finding open' : 'finding'}>
+      <button type="button" className="finding-head" aria-expanded={open} onClick={onToggle}>
+        <svg viewBox="-14 -14 28 28" aria-hidden="true">
+          <Disc number={number} weight={finding.weight} settled={finding.checked !== undefined} />
+        </svg>
+        <span>
+          <span className="only-read">{number}. </span>
+          <b>{findingWords.names[finding.kind]}</b>
+          <small>{finding.checked ? text.settled(finding.checked.note) : text.weights[weight]}</small>
+        </span>
+      </button>
+      {open && (
+        <div className="finding-body">
+          <p>{said.say}</p>
+          <CutOut shown={shown} at={finding.at} label={text.cutOut(number)} />
+          <p>
+            <b>{text.toDo}:</b> {said.do}
+          </p>
+          <p>
+            <b>{text.settle}:</b> {said.settle}
+          </p>
+          <p className="pencil">
+            {text.place(finding.at[0], finding.at[1])}; {text.certainty(Math.round(finding.certainty * 100))}
+          </p>
+          <CheckedByHand finding={finding} />
+        </div>
+      )}
+    </li>
+  );
+}

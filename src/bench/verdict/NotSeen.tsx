@@ -1,0 +1,18 @@
+import { benchWords as words } from '../../words/en/bench.ts';
+import type { Shown } from '../state/types.ts';
+
+/** What the photograph cannot settle. */
+export function NotSeen({ shown }: { shown: Shown }) {
+  const { notSeen } = shown.netlist;
+  return (
+    <section aria-labelledby="not-seen">
+      <h2 id="not-seen">{words.findings.notSeen}</h2>
+      <p className="pencil">{words.findings.notSeenLead}</p>
+      <ul className="not-seen">
+        {notSeen.map((each) => (
+          <li key={each}>{each}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,39 @@
+import type { CopperMask } from '../../copper/index.ts';
+import type { SquaredSheet } from '../../sheet/index.ts';
+
+/** The squared picture as a bitmap for the page. */
+export function pictureOf({ width, height, rgb }: SquaredSheet): ImageBitmap {
+  const image = new ImageData(width, height);
+  for (let k = 0, n = 0; k < rgb.length; k += 3, n += 4) {
+    image.data[n] = rgb[k];
+    image.data[n + 1] = rgb[k + 1];
+    image.data[n + 2] = rgb[k + 2];
+    image.data[n + 3] = 255;
+  }
+  return bitmap(image);
+}
+
+/** Edge pixels stand full, the inside is a veil; copper that was only filled in is hatched. */
+const edge = [255, 122, 40, 255];
+const inside = [255, 122, 40, 110];
+const filledIn = [255, 220, 120, 200];
+
+/** The copper drawn to be laid over the picture. */
+export function overlayOf({ width, height, filled, strict }: CopperMask): ImageBitmap {
+  const image = new ImageData(width, height);
+  for (let j = 0, k = 0; j < height; j++) {
+    for (let i = 0; i < width; i++, k++) {
+      if (!filled[k]) continue;
+      const rim = !filled[k - 1] || !filled[k + 1] || !filled[k - width] || !filled[k + width];
+      const hatched = !strict[k] && (i + j) % 6 < 2;
+      image.data.set(rim ? edge : hatched ? filledIn : inside, k * 4);
+    }
+  }
+  return bitmap(image);
+}
+
+function bitmap(image: ImageData): ImageBitmap {
+  const canvas = new OffscreenCanvas(image.width, image.height);
+  canvas.getContext('2d')?.putImageData(image, 0, 0);
+  return canvas.transferToImageBitmap();
+}

@@ -1,0 +1,50 @@
+import type { Card } from '../../card/index.ts';
+import type { StageName, Verdict } from '../../check/index.ts';
+import type { Trouble } from '../../copper/types.ts';
+import type { Netlist } from '../../net/index.ts';
+import type { Outline, SquaredSheet } from '../../sheet/index.ts';
+import type { Traced } from '../../trace/index.ts';
+
+/** Stages that the page can ask to have renewed; a part laid anew asks for 'net' only. */
+export type RenewableStage = Extract<StageName, 'square' | 'copper' | 'trace' | 'net'>;
+
+/** The squared sheet without its pixels, which stay in the worker. */
+export type SheetFrame = Omit<SquaredSheet, 'rgb' | 'seen'>;
+
+/** What a renewal gives; a part is absent where its stage was not renewed. */
+export interface Renewed {
+  outline: Outline;
+  sheet: SheetFrame;
+  /** The squared picture. */
+  picture?: ImageBitmap;
+  /** The copper drawn for laying over the picture, same size. */
+  overlay?: ImageBitmap;
+  traced?: Traced;
+  netlist: Netlist;
+  verdict: Verdict;
+  timingsMs: Partial<Record<StageName, number>>;
+  /** How well the photograph could be read, 0..1, and what stands in the way. */
+  readable: number;
+  troubles: Trouble[];
+}
+
+/** Every call: what is asked and what is answered. */
+export interface Calls {
+  warm: { ask: null; answer: null };
+  open: { ask: { name: string; file: Blob }; answer: { width: number; height: number } };
+  renew: { ask: { from: RenewableStage; card: Card; outline?: Outline }; answer: Renewed };
+}
+
+export type CallName = keyof Calls;
+
+export interface Ask<Name extends CallName = CallName> {
+  id: number;
+  call: Name;
+  ask: Calls[Name]['ask'];
+}
+
+export type Told =
+  | { id: number; is: 'answer'; answer: Calls[CallName]['answer'] }
+  | { id: number; is: 'error'; sentence: string; forMaker: boolean }
+  | { id: number; is: 'stage'; stage: StageName }
+  | { id: number; is: 'share'; share: number };

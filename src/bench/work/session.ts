@@ -1,0 +1,71 @@
+import type { Card } from '../../card/index.ts';
+import { brush, renewFrom, unbrush, type Checked } from '../../check/index.ts';
+import { decodePhotoInBrowser } from '../../photo/decodeBrowser.ts';
+import type { Photo } from '../../photo/index.ts';
+import { strokeChange } from './strokeChange.ts';
+import type { Progress } from './client.ts';
+import { overlayOf, pictureOf } from './pictures.ts';
+import type { Ask, Calls, RenewableStage, Renewed } from './protocol.ts';
+
+interface Answered {
+  given: Calls[keyof Calls]['answer'];
+  transfer: Transferable[];
+}
+
+let photo: Photo | undefined;
+let checked: Checked | undefined;
+
+/** Does one call. The photograph and the check stay here between calls. */
+export async function answer({ call, ask }: Ask, progress: Progress): Promise<Answered> {
+  if (call === 'open') return { given: await open(ask as Calls['open']['ask']), transfer: [] };
+  if (call === 'renew') return renew(ask as Calls['renew']['ask'], progress);
+  progress.onShare?.(1);
+  return { given: null, transfer: [] };
+}
+
+async function open({ name, file }: Calls['open']['ask']): Promise<Calls['open']['answer']> {
+  photo = await decodePhotoInBrowser(file, name);
+  checked = undefined;
+  return { width: photo.width, height: photo.height };
+}
+
+async function renew({ from, card, outline }: Calls['renew']['ask'], progress: Progress): Promise<Answered> {
+  if (!photo) throw new Error('No photograph is open.');
+  const first: RenewableStage = checked ? from : 'square';
+  const options = { outline: known(card, outline), depth: 'states', ...progress } as const;
+  const stroked = first === 'trace' && checked ? strokeBy(checked, card) : undefined;
+  checked = stroked ?? (await renewFrom(first, { photo, card, before: checked }, options));
+  return shown(checked, first);
+}
+
+/** An outline kept from before stands, unless the maker has dragged corners. */
+function known(card: Card, outline: Calls['renew']['ask']['outline']) {
+  return card.corners_px ? undefined : outline;
+}
+
+async function shown(now: Checked, from: RenewableStage): Promise<Answered> {
+  const { rgb: _rgb, seen: _seen, ...sheet } = now.sheet;
+  const picture = from === 'square' ? pictureOf(now.sheet) : undefined;
+  const overlay = from === 'net' ? undefined : overlayOf(now.mask);
+  const given: Renewed = {
+    outline: now.outline,
+    sheet,
+    picture,
+    overlay,
+    traced: from === 'net' ? undefined : now.traced,
+    netlist: now.netlist,
+    verdict: now.verdict,
+    timingsMs: now.timingsMs,
+    readable: now.mask.readable,
+    troubles: now.mask.troubles,
+  };
+  return { given, transfer: [picture, overlay].filter((each) => each !== undefined) };
+}
+
+/** One stroke more or less than before goes the short way: only what it touches is traced anew. */
+function strokeBy(before: Checked, card: Card): Checked | undefined {
+  const change = strokeChange(before.card.touch_up, card.touch_up);
+  if (change === undefined) return undefined;
+  const now = { ...before, card: { ...card, touch_up: before.card.touch_up } };
+  return change === 'taken back' ? unbrush(now) : brush(now, change);
+}

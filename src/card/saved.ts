@@ -1,0 +1,61 @@
+import { FoilproofError } from '../words/error.ts';
+import { cardWords } from '../words/en/card.ts';
+import { parseCard } from './parseCard.ts';
+import type { Card, CardPhoto } from './schema.ts';
+
+/** A photograph beside its card. */
+export interface SavedPhoto {
+  name: string;
+  file: Blob;
+  taken?: string;
+}
+
+/**
+ * Reads a card file with the base's photograph in it, if it has one. The picture is taken out of the card, so that the
+ * card on the bench stays small.
+ * @throws FoilproofError naming the key that is wrong
+ */
+export function openCardText(text: string, name: string): { card: Card; photo?: SavedPhoto } {
+  const card = parseCard(text, name);
+  const within = card.photos.findIndex(({ sheet, base64 }) => sheet === 'base' && base64 !== undefined);
+  if (within < 0) return { card };
+  const { base64 = '', media, name: file, taken, corners_px } = card.photos[within];
+  const photo = { name: file, file: blobOf(base64, media, `photos[${within}].base64`, name), taken };
+  const photos = card.photos.filter((_, i) => i !== within);
+  return { card: { ...card, photos, corners_px: card.corners_px ?? corners_px }, photo };
+}
+
+/** A card file's text, with the photograph in it or without. */
+export async function cardText(card: Card, photo?: SavedPhoto): Promise<string> {
+  const photos = photo ? [...card.photos, await withPicture(photo)] : card.photos;
+  return JSON.stringify({ ...card, photos }, null, 1);
+}
+
+async function withPicture({ name, file, taken }: SavedPhoto): Promise<CardPhoto> {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  return { name, sheet: 'base', taken, media: mediaOf(file.type), base64: base64Of(bytes) };
+}
+
+function mediaOf(type: string): CardPhoto['media'] {
+  if (type === 'image/png' || type === 'image/webp' || type === 'image/heic') return type;
+  return 'image/jpeg';
+}
+
+function base64Of(bytes: Uint8Array): string {
+  const parts: string[] = [];
+  for (let k = 0; k < bytes.length; k += 0x8000) {
+    parts.push(String.fromCharCode(...bytes.subarray(k, k + 0x8000)));
+  }
+  return btoa(parts.join(''));
+}
+
+function blobOf(base64: string, media: CardPhoto['media'], where: string, name: string): Blob {
+  try {
+    const text = atob(base64);
+    return new Blob([Uint8Array.from(text, (letter) => letter.charCodeAt(0))], {
+      type: media ?? 'image/jpeg',
+    });
+  } catch {
+    throw new FoilproofError(cardWords.wrong(name, where, cardWords.notBase64));
+  }
+}

@@ -1,0 +1,24 @@
+import type { Ask, Told } from './bench/work/protocol.ts';
+import { answer } from './bench/work/session.ts';
+import { FoilproofError } from './words/error.ts';
+
+/** The worker: takes calls one after another, since each stage builds on the one before. */
+let queue: Promise<void> = Promise.resolve();
+
+self.onmessage = ({ data }: MessageEvent<Ask>) => {
+  queue = queue.then(() => handle(data));
+};
+
+async function handle(ask: Ask): Promise<void> {
+  const tell = (told: Told, transfer: Transferable[] = []) => self.postMessage(told, { transfer });
+  try {
+    const { given, transfer } = await answer(ask, {
+      onStage: (stage) => tell({ id: ask.id, is: 'stage', stage }),
+      onShare: (share) => tell({ id: ask.id, is: 'share', share }),
+    });
+    tell({ id: ask.id, is: 'answer', answer: given }, transfer);
+  } catch (error) {
+    const sentence = error instanceof Error ? error.message : String(error);
+    tell({ id: ask.id, is: 'error', sentence, forMaker: error instanceof FoilproofError });
+  }
+}
