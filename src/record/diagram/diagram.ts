@@ -21,7 +21,7 @@ export function diagram(card: Card, netlist: Netlist): Drawing | undefined {
     box: {
       x0: Math.min(...xs) - 12,
       y0: Math.min(...ys) - 6,
-      x1: Math.max(...xs) + 15,
+      x1: Math.max(...xs) + 21,
       y1: Math.max(...ys) + 6,
     },
     shapes: [

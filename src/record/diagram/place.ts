@@ -1,7 +1,7 @@
 import { Graph, layout } from '@dagrejs/dagre';
 import type { DiagramPart } from './parts.ts';
 
-export const columnMm = 20;
+export const columnMm = 22;
 export const partMm = 15;
 const busMm = 5;
 const resistorMm = 9;
@@ -35,31 +35,38 @@ export function placeDiagram(parts: readonly DiagramPart[]): Placed {
       .filter((name) => name.startsWith('net '))
       .map((name) => [name.slice(4), Number(graph.node(name).y)]),
   );
-  const levels = apart(heights, parts);
-  const level = (net: string) => levels.get(net) ?? 0;
-  const spans = parts.map((part) => {
-    const { x, y } = graph.node(`part ${part.id}`);
-    const ends = [level(part.upper), level(part.lower)];
-    return { part, x: Number(x), middle: Number(y), top: Math.min(...ends), bottom: Math.max(...ends) };
-  });
-  const placed = inColumns(spans);
-  return { buses: busesOf(placed, levels), parts: placed };
+  const wish = new Map(parts.map(({ id }) => [id, Number(graph.node(`part ${id}`).x)]));
+  return setApart(parts, heights, wish);
 }
 
-/** Two nets at one height whose lines might meet are set apart. */
-function apart(heights: Map<string, number>, parts: readonly DiagramPart[]): Map<string, number> {
-  const degree = (net: string) => parts.filter(({ upper, lower }) => upper === net || lower === net).length;
-  const levels = new Map<string, number>();
-  const taken: number[] = [];
-  const widest = [...heights].sort(([p, y], [q, z]) => y - z || degree(q) - degree(p));
-  for (const [net, wish] of widest) {
-    let y = wish;
-    // Lines with one connection are points and cannot run into another.
-    if (degree(net) > 2) while (taken.some((other) => Math.abs(other - y) < 1.5)) y += 1.6;
-    if (degree(net) > 2) taken.push(y);
-    levels.set(net, y);
+const laneMm = 1.8;
+
+/** Stands the parts up; where two nets' lines would run into one another, the second and all below it move down a lane. */
+function setApart(
+  parts: readonly DiagramPart[],
+  levels: Map<string, number>,
+  wish: Map<string, number>,
+): Placed {
+  for (;;) {
+    const stood = inColumns(parts.map((part) => upright(part, levels, wish.get(part.id) ?? 0)));
+    const buses = busesOf(stood, levels);
+    const second = firstMeeting(buses);
+    if (!second) return { buses, parts: stood };
+    for (const { net, y } of buses)
+      if (net === second.net || y > second.y + 0.01) levels.set(net, y + laneMm);
   }
-  return levels;
+}
+
+function upright(part: DiagramPart, levels: Map<string, number>, x: number): Placed['parts'][number] {
+  const [from, to] = [levels.get(part.upper) ?? 0, levels.get(part.lower) ?? 0];
+  const [top, bottom] = [Math.min(from, to), Math.max(from, to)];
+  return { part, x, top, bottom, middle: (top + bottom) / 2 };
+}
+
+function firstMeeting(buses: Placed['buses']): Placed['buses'][number] | undefined {
+  return buses.find((b, i) =>
+    buses.slice(0, i).some((a) => Math.abs(a.y - b.y) < laneMm / 2 && a.x0 <= b.x1 && b.x0 <= a.x1),
+  );
 }
 
 /** From left to right by the layout's wish; parts share a column only where their heights do not meet. */
