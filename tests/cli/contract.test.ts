@@ -1,0 +1,164 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { copyFile, mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import sharp from 'sharp';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { checkCommand } from '../../src/cli/check.ts';
+import { planCommand } from '../../src/cli/plan.ts';
+import { powerCommand } from '../../src/cli/power.ts';
+
+/** The contract that scripts rely on: arguments, JSON keys, exit status, one sentence on standard error. */
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const fixture = (name: string) => join(root, 'fixtures', name);
+const foilproof = join(root, 'src/foilproof.mjs');
+let folder = '';
+const file = (name: string) => join(folder, name);
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'foilproof-'));
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+async function check(...args: string[]) {
+  const out: string[] = [];
+  const err: string[] = [];
+  const status = await checkCommand(
+    args,
+    (line) => out.push(line),
+    (line) => err.push(line),
+  );
+  return { status, out, err };
+}
+
+describe('foilproof check', () => {
+  it('prints one object with the agreed keys, and writes mask, squared picture and records', async () => {
+    const { status, out } = await check(
+      fixture('gap-1.2.jpg'),
+      '--card',
+      fixture('gap-1.2.card.json'),
+      '--json',
+      '--mask',
+      file('mask.png'),
+      '--squared',
+      file('squared.png'),
+      '--report',
+      file('record.html'),
+    );
+    expect(out).toHaveLength(1);
+    const said = JSON.parse(out[0]);
+    for (const key of ['photo', 'verdict', 'base', 'corners_px', 'findings', 'nets', 'states', 'not_seen'])
+      expect(said).toHaveProperty(key);
+    expect(said.base).toEqual({ width_mm: 105, height_mm: 148 });
+    expect(said.corners_px).toHaveLength(4);
+    expect(Object.keys(said.timings_ms).sort()).toEqual([
+      'copper',
+      'decode',
+      'net',
+      'power',
+      'square',
+      'trace',
+    ]);
+    for (const finding of said.findings) {
+      expect(finding).toMatchObject({
+        kind: expect.any(String),
+        x_mm: expect.any(Number),
+        y_mm: expect.any(Number),
+        certainty: expect.any(Number),
+        lamps: expect.any(Array),
+        nets: expect.any(Array),
+        say: expect.stringMatching(/\.$/),
+        do: expect.stringMatching(/\.$/),
+      });
+    }
+    expect(said.states.find((s: { name: string }) => s.name === 'cell pressed').closed).toEqual(['cell']);
+    expect(status).toBe(said.verdict === 'hold' ? 1 : 0);
+    expect(said.verdict).toBe('hold');
+    const mask = await sharp(file('mask.png')).metadata();
+    expect([mask.width, mask.height]).toEqual([1050, 1480]);
+    const values = new Set(await sharp(file('mask.png')).toColourspace('b-w').raw().toBuffer());
+    expect([...values].sort()).toEqual([0, 255]);
+    expect((await sharp(file('squared.png')).metadata()).width).toBe(1050);
+    expect(await readFile(file('record.html'), 'utf8')).toMatch(/^<!doctype html>/i);
+  });
+
+  it('takes a folder on all cores, one line each in order, and never stops at a bad photograph', async () => {
+    await mkdir(file('class'));
+    await copyFile(fixture('reversed-lamp.jpg'), file('class/b.jpg'));
+    await writeFile(file('class/a.jpg'), 'no picture');
+    const { status, out, err } = await check(file('class'), '--card', fixture('reversed-lamp.card.json'));
+    expect(out).toHaveLength(2);
+    expect(out[0]).toContain('a.jpg');
+    expect(out[1]).toContain('b.jpg');
+    expect(err).toHaveLength(1);
+    expect(err[0]).toContain('a.jpg');
+    expect(status).toBe(2);
+  });
+
+  it.each([
+    ['a missing photograph', ['nowhere.jpg'], 'no file nowhere.jpg'],
+    ['no photograph', [], 'needs a photograph'],
+    ['an unknown option', ['x.jpg', '--loud'], '--loud'],
+    ['an option without its value', ['x.jpg', '--mask'], '--mask'],
+    ['a report of another kind', ['x.jpg', '--report', 'a.docx'], '.html, .pdf or .svg'],
+    ['a mask that is no PNG', ['x.jpg', '--mask', 'a.jpg'], 'PNG'],
+  ])('says in a sentence what is wrong: %s', async (_, args, part) => {
+    await expect(check(...args)).rejects.toThrow(part);
+  });
+
+  it.each([
+    ['0 bytes', ''],
+    ['no picture', 'hello'],
+    ['a truncated JPEG', undefined],
+  ])('ends with 2 and one line for a file of %s', async (_, text) => {
+    const whole = await readFile(fixture('sound.jpg'));
+    await writeFile(file('bad.jpg'), text ?? whole.subarray(0, 20_000));
+    const { status, err } = await check(file('bad.jpg'), '--json');
+    expect(status).toBe(2);
+    expect(err).toHaveLength(1);
+    expect(err[0]).toMatch(/bad\.jpg.*\.$/);
+    expect(err[0]).not.toContain('\n');
+  });
+
+  it('names the key of a card that is wrong', async () => {
+    await writeFile(
+      file('card.json'),
+      '{"format":"foilproof/1","base":{"width_mm":105,"height_mm":148},"lampz":[]}',
+    );
+    await expect(check(fixture('sound.jpg'), '--card', file('card.json'))).rejects.toThrow('"lampz"');
+  });
+});
+
+describe('foilproof as a program', () => {
+  it('runs with no build step; help is no fault, an unknown command is', () => {
+    expect(execFileSync(process.execPath, [foilproof, '--help'], { encoding: 'utf8' })).toContain(
+      'foilproof check',
+    );
+    const unknown = spawnSync(process.execPath, [foilproof, 'chekc'], { encoding: 'utf8' });
+    expect(unknown.status).toBe(2);
+    expect(unknown.stderr.trim().split('\n')).toHaveLength(1);
+    expect(unknown.stderr).toContain('chekc');
+  });
+});
+
+describe('foilproof power', () => {
+  it('tells currents of each state from the plan', async () => {
+    const out: string[] = [];
+    const status = await powerCommand([fixture('sound.card.json'), '--json'], (line) => out.push(line));
+    const said = JSON.parse(out[0]);
+    const state = (name: string) => said.states.find((s: { name: string }) => s.name === name);
+    const lit = (name: string) => Object.keys(state(name).lamps).filter((id) => state(name).lamps[id].lit);
+    expect(status).toBe(0);
+    expect(lit('at rest')).toEqual([]);
+    expect(lit('cell pressed')).toEqual(['W1', 'W2', 'W3']);
+    expect(lit('stroke 2')).toEqual(['B2', 'W1', 'W2', 'W3']);
+  });
+});
+
+describe('foilproof plan', () => {
+  it('asks for a file to print to', async () => {
+    await expect(planCommand([fixture('sound.card.json')])).rejects.toThrow('--print');
+  });
+});
