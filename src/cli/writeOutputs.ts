@@ -2,8 +2,9 @@ import { writeFile } from 'node:fs/promises';
 import { extname } from 'node:path';
 import sharp from 'sharp';
 import type { Checked } from '../check/index.ts';
-import { htmlRecord, svgRecord } from '../record/index.ts';
+import { htmlRecord, pdfRecord, svgRecord } from '../record/index.ts';
 import type { EncodedImage } from '../record/index.ts';
+import { fontsInNode } from '../record/pdf/fontsInNode.ts';
 import { cliWords } from '../words/en/cli.ts';
 import { FoilproofError } from '../words/index.ts';
 import type { Outputs } from './outputNames.ts';
@@ -36,6 +37,9 @@ function squaredImage({ sheet: { rgb, width, height } }: Checked) {
 async function reportOf(checked: Checked, kind: string): Promise<string | Uint8Array> {
   const images = { squared: await encoded(checked) };
   if (kind === '.svg') return svgRecord(checked, checked.card);
+  if (kind === '.pdf') {
+    return pdfRecord(checked, checked.power, checked.card, { images, fonts: await fontsInNode() });
+  }
   return htmlRecord(checked, checked.power, checked.card, { images });
 }
 
