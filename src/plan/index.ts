@@ -1,2 +1,3 @@
 export * from './built/index.ts';
 export * from './compare/index.ts';
+export * from './route/index.ts';

@@ -1,0 +1,156 @@
+import { MultiUndirectedGraph } from 'graphology';
+import sweep from 'sweepline-intersections';
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Card, PlanStrip } from '../../../src/card/index.ts';
+import type { Point } from '../../../src/geometry/index.ts';
+import type { Routed } from '../../../src/plan/route/index.ts';
+import { suggestRoute } from '../../../src/plan/route/index.ts';
+import { distanceToRibbon, segmentsOf, walk } from '../../../src/plan/strip/ribbon.ts';
+import { randomCard } from './randomCard.ts';
+
+const seeds = Array.from({ length: 200 }, (_, k) => k + 1);
+
+/** Nets as nodes, lamps, cell and contacts as edges between them. */
+function circuitOf(card: Card): MultiUndirectedGraph {
+  const graph = new MultiUndirectedGraph();
+  graph.mergeEdge('plus', 'minus');
+  for (const lamp of card.lamps) {
+    if (typeof lamp.intent !== 'object') {
+      graph.addEdge(mergeNode(graph, 'plus'), mergeNode(graph, 'minus'));
+      continue;
+    }
+    graph.addEdge(mergeNode(graph, 'plus'), mergeNode(graph, lamp.intent.contact));
+    graph.addEdge(mergeNode(graph, lamp.intent.contact), mergeNode(graph, 'minus'));
+  }
+  return graph;
+}
+
+function mergeNode(graph: MultiUndirectedGraph, name: string): string {
+  graph.mergeNode(name);
+  return name;
+}
+
+/**
+ * Reduces parallel and series edges until one is left: a network that does is planar.
+ * @source Duffin, "Topology of series-parallel networks", J. Math. Anal. Appl. 10 (1965)
+ */
+function isSeriesParallel(graph: MultiUndirectedGraph): boolean {
+  for (let before = -1; before !== graph.size;) {
+    before = graph.size;
+    graph.forEachNode((a) =>
+      graph.forEachNode((b) => {
+        if (a < b) for (const extra of graph.edges(a, b).slice(1)) graph.dropEdge(extra);
+      }),
+    );
+    for (const node of graph.nodes()) {
+      if (node === 'plus' || node === 'minus' || graph.degree(node) !== 2) continue;
+      const [a, b] = graph.neighbors(node);
+      if (!b) continue;
+      graph.dropNode(node);
+      graph.addEdge(a, b);
+      break;
+    }
+  }
+  return graph.size === 1;
+}
+
+/** Places where strips of different nets cross, found by an independent sweep-line library. */
+function crossings(strips: PlanStrip[]): number {
+  const line = ({ path }: PlanStrip) => ({
+    type: 'Feature' as const,
+    properties: {},
+    geometry: { type: 'LineString' as const, coordinates: path.map(([x, y]) => [x, y]) },
+  });
+  let found = 0;
+  for (const [k, one] of strips.entries()) {
+    for (const other of strips.slice(k + 1)) {
+      if (one.net === other.net) continue;
+      found += sweep({ type: 'FeatureCollection', features: [line(one), line(other)] }, true).length;
+    }
+  }
+  return found;
+}
+
+/** Least paper between strips of different nets, mm, measured from places along both edges and the square ends. */
+function leastClearance(strips: PlanStrip[]): number {
+  let least = Infinity;
+  const rims = strips.map(({ path, width_mm }) =>
+    walk(path, 1).flatMap(({ at, along }) =>
+      [-1, 1].map((side): Point => {
+        const half = (side * width_mm) / 2;
+        return [at[0] - half * along[1], at[1] + half * along[0]];
+      }),
+    ),
+  );
+  for (const [k, one] of strips.entries()) {
+    for (const other of strips) {
+      if (one.net === other.net) continue;
+      const ribbon = { path: other.path, widthMm: other.width_mm };
+      for (const place of [...rims[k], one.path[0], one.path[one.path.length - 1]]) {
+        least = Math.min(least, distanceToRibbon(place, ribbon));
+      }
+    }
+  }
+  return least;
+}
+
+describe('200 seeded cards of up to eight lamps', () => {
+  let routed: { card: Card; route: Routed; ms: number }[] = [];
+  beforeAll(() => {
+    routed = seeds.map((seed) => {
+      const card = randomCard(seed);
+      const start = process.cpuUsage().user;
+      return { card, route: suggestRoute(card), ms: (process.cpuUsage().user - start) / 1000 };
+    });
+  }, 240_000);
+
+  it('all are planar by series-parallel reduction, and none gets a crossing', () => {
+    for (const [k, { card, route }] of routed.entries()) {
+      expect(isSeriesParallel(circuitOf(card)), `card ${k + 1}`).toBe(true);
+      expect(route.crossings, `card ${k + 1}`).toEqual([]);
+      expect(crossings(route.strips), `card ${k + 1}`).toBe(0);
+    }
+  });
+
+  it('reach every pad', () => {
+    for (const { card, route } of routed) {
+      const ends = route.strips.flatMap(({ path }) => [path[0], path[path.length - 1]]);
+      for (const { plus, minus } of card.lamps) {
+        for (const pad of [plus, minus]) {
+          expect(Math.min(...ends.map((e) => Math.hypot(e[0] - pad[0], e[1] - pad[1])))).toBeLessThan(0.01);
+        }
+      }
+    }
+  });
+
+  it('keep clear of one another, and of the edge', () => {
+    for (const [k, { card, route }] of routed.entries()) {
+      expect(leastClearance(route.strips), `card ${k + 1}`).toBeGreaterThan(card.limits.clearance_mm);
+      for (const { path, width_mm } of route.strips) {
+        for (const [x, y] of path) {
+          const edge = Math.min(x, y, card.base.width_mm - x, card.base.height_mm - y) - width_mm / 2;
+          expect(edge, `card ${k + 1}`).toBeGreaterThan(card.limits.edge_mm);
+        }
+      }
+    }
+  });
+
+  it('fold by 45 or 90 degrees', () => {
+    const folds = routed.flatMap(({ route }) => route.strips.flatMap(({ path }) => turnsOf(path)));
+    const right = folds.filter((turn) => Math.min(Math.abs(turn - 45), Math.abs(turn - 90)) < 0.5);
+    expect(right.length / folds.length).toBe(1);
+  });
+
+  it('take under a second of a processor each (19 of 20, since a busy machine shares its processors)', () => {
+    const times = routed.map(({ ms }) => ms).sort((a, b) => a - b);
+    expect(times[Math.floor(0.95 * times.length)]).toBeLessThan(1000);
+  });
+});
+
+function turnsOf(path: readonly (readonly [number, number])[]): number[] {
+  const headings = segmentsOf(path).map(([a, b]) => (Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI);
+  return headings.slice(1).map((h, k) => {
+    const turn = Math.abs(h - headings[k]) % 360;
+    return Math.min(turn, 360 - turn);
+  });
+}
