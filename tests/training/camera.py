@@ -67,7 +67,7 @@ def shoot(light, scale_range=(0.4, 1.0)):
     b, _, h, w = light.shape
     d = light.device
     level = light.mean((1, 2, 3), keepdim=True).clamp(min=0.02)
-    light = light * rgb(torch.exp(uniform((b, 1), -0.7, 0.7, d))) * (0.35 / level) ** rgb(uniform((b, 1), 0, 0.9, d))
+    light = light * rgb(torch.exp(uniform((b, 1), -0.9, 0.9, d))) * (0.35 / level) ** rgb(uniform((b, 1), 0, 0.9, d))
     cast = torch.exp(0.07 * torch.randn(b, 3, device=d) + torch.tensor([1.0, 0, -1.0], device=d) * uniform((b, 1), -0.15, 0.35, d))
     light = blur(light * rgb(cast), uniform((b,), 0.0, 2.2, d) ** 1.3)
     scale = float(torch.rand(1)) * (scale_range[1] - scale_range[0]) + scale_range[0]

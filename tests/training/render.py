@@ -10,7 +10,7 @@ from scene import Scene, box_sdf, col, cover
 
 
 def sheets(b, size, device):
-    """(b, 3, size, size) pictures at 10 px/mm, (b, 3, ...) truth of copper, lamp, cell, (b, 1, ...) weights."""
+    """(b, 3, size, size) linear light at 10 px/mm, (b, 3, ...) truth of copper, lamp, cell, (b, 1, ...) weights."""
     span = size / 10
     axis = (torch.arange(size, device=device) + 0.5) / 10 - span / 2
     y, x = torch.meshgrid(axis, axis, indexing="ij")
@@ -24,12 +24,11 @@ def sheets(b, size, device):
     scene = Scene(x, y, inside, 0.1, span, device)
     draw(scene, strips=9)
     light = scene.lit()
-    picture = shoot(light)
     truth = torch.stack([scene.copper, scene.lamp, scene.cell], 1)
     border = truth[:, :1] - blur(truth[:, :1], torch.full((b,), 2.0, device=device))
-    weight = 1 + 3 * scene.fine[:, None] + 2 * border.abs()
+    weight = 1 + 6 * scene.fine[:, None] + 2 * border.abs()
     weight = weight * (1 - scene.unknown[:, None])
-    return picture, truth, weight
+    return light, truth, weight
 
 
 def draw(scene, strips):
@@ -43,7 +42,7 @@ def draw(scene, strips):
 
 
 def photographs(b, size, device):
-    """(b, 3, size, size) photographs and the base's mask (b, 1, size, size)."""
+    """Linear light of photographs (b, 3, 2 * size, 2 * size) and the base's mask (b, 1, ...)."""
     big = size * 2
     width, height = uniform((b,), 70, 220, device), uniform((b,), 70, 220, device)
     grid = mm_grid(b, big, width, height, device)
@@ -64,9 +63,7 @@ def photographs(b, size, device):
     scene.shade(base, 1.5, col(uniform((b,), 0, 0.5, device)) * (1 - inside))
     clutter(scene, base)
     light = blur(scene.lit(), uniform((b,), 0.3, 1.5, device))
-    picture = shoot(light, (0.6, 1.0))
-    shrink = torch.nn.functional.avg_pool2d
-    return shrink(picture, 2), shrink(truth[:, None], 2)
+    return light, truth[:, None]
 
 
 def clutter(scene, base):

@@ -76,7 +76,9 @@ class Scene:
 
     def ground(self):
         b, d = self.b, self.device
-        paper = rgb(pick(b, PAPERS, d) * uniform((b, 3), 0.92, 1.06, d))
+        known = pick(b, PAPERS, d) * uniform((b, 3), 0.92, 1.06, d)
+        dyed = torch.rand(b, 3, device=d) * 0.7 + 0.05
+        paper = rgb(torch.where(chance(b, 0.12, d)[:, None], dyed, known))
         grain = self.noise(160) * col(uniform((b,), 0.0, 0.02, d))[:, None] + self.noise(40) * 0.01
         paper = paper * (1 + grain)
         paper = self.blotches(paper)
@@ -104,11 +106,12 @@ class Scene:
 
     def blotches(self, paper):
         b, d = self.b, self.device
-        for _ in range(3):
-            on = chance(b, 0.22, d).float()[:, None, None, None]
-            field = self.noise(6) + 0.35 * self.noise(30)
-            level = col(uniform((b,), 0.1, 1.2, d))[:, None]
-            soft = col(uniform((b,), 0.03, 0.3, d))[:, None]
+        for _ in range(4):
+            on = chance(b, 0.25, d).float()[:, None, None, None]
+            ragged = col(uniform((b,), 0.05, 0.7, d))[:, None]
+            field = self.noise(6) + ragged * self.noise(30) + 0.5 * ragged * self.noise(110)
+            level = col(uniform((b,), -0.2, 1.2, d))[:, None]
+            soft = col(torch.exp(uniform((b,), math.log(0.02), math.log(0.3), d)))[:, None]
             shape = torch.sigmoid((field - level) / soft)
             rim = torch.exp(-(((field - level) / 0.12) ** 2)) * 0.35
             strength = col(uniform((b,), 0.15, 0.95, d))[:, None]
@@ -179,14 +182,17 @@ class Scene:
     # -- copper ---------------------------------------------------------------------------------------------------
 
     def begin_copper(self):
-        """One look for all strips of a sheet: crease fields, room, tint."""
+        """One look for all strips of a sheet: crease fields from broad dents to grain, ridges, facets; room, tint."""
         b, d = self.b, self.device
-        rough = rgb(torch.exp(uniform((b, 1), math.log(0.004), math.log(0.3), d)))
-        coarse = self.noise(24, 2)
-        fine = self.noise(90, 2)
+        rough = rgb(torch.exp(uniform((b, 1), math.log(0.006), math.log(0.35), d)))
+        liked = torch.tensor([0.3, 0.8, 0.6, -0.2, 0.0], device=d)
+        share = torch.softmax(liked + 1.8 * torch.randn(b, 5, device=d), 1)[:, :, None, None]
+        ridged = self.noise(36, 2)
+        ridged = 1.5 * (1 - 2 * ridged.abs()) * torch.tensor([1.0, -1.0], device=d)[None, :, None, None]
         facets = torch.round(self.noise(50, 2) * 2.2) / 2.2
-        mixing = rgb(torch.rand(b, 1, device=d))
-        self.creases = rough * (mixing * facets + (1 - mixing) * (coarse + 0.6 * fine))
+        fields = (self.noise(10, 2), self.noise(28, 2), ridged, self.noise(100, 2), facets)
+        self.creases = 1.6 * rough * sum(share[:, k : k + 1] * field for k, field in enumerate(fields))
+        self.sweep = uniform((b, 2, 1, 1), -0.6, 0.6, d)
         tint = torch.tensor([0.955, 0.637, 0.538], device=d)
         pale = rgb(uniform((b, 1), 0.0, 1.0, d) ** 2 * 0.85)
         self.tint = rgb(tint[None].expand(b, 3)) * (1 - pale) + pale * 0.75
@@ -203,6 +209,7 @@ class Scene:
         sdf, u, v = self.box(half_u, half_v, angle, cx, cy)
         burr = self.noise(60)[:, 0] * col(uniform((b,), 0.0, 0.12, d))
         sdf = sdf + burr
+        self.traced(sdf, on)
         cut = self.cut(u, v, half_u, half_v)
         m = cover(torch.maximum(sdf, cut), self.px) * col(on.float())
         self.shade(sdf, 0.35, (col(on.float() * uniform((b,), 0, 0.5, d))) * self.inside)
@@ -210,8 +217,8 @@ class Scene:
         bend = 0.12 * torch.sin(u * col(uniform((b,), 0.05, 0.8, d)) + col(uniform((b,), 0, 6, d)))
         lines = torch.sin(u * col(uniform((b,), 1.0, 9.0, d)) + 3 * self.noise(30)[:, 0])
         lines = torch.sign(lines) * lines.abs() ** 0.5 * col(uniform((b,), 0, 0.12, d))
-        nu = self.creases[:, 0] + col(lean[:, 0]) + bend + lines + self.x / 260
-        nv = self.creases[:, 1] + col(lean[:, 1]) + 0.6 * lines + self.y / 260
+        nu = self.creases[:, 0] + col(lean[:, 0]) + bend + lines + self.x * self.sweep[:, 0] / 100
+        nv = self.creases[:, 1] + col(lean[:, 1]) + 0.6 * lines + self.y * self.sweep[:, 1] / 100
         seen = self.seen_room(nu, nv)
         edge = (1 - (sdf.abs() / 0.12).clamp(0, 1)) * col(uniform((b,), -0.5, 0.8, d))
         colour = self.tint * seen * (1 + edge[:, None]).clamp(0.1)
@@ -221,10 +228,17 @@ class Scene:
         self.fine = torch.maximum(self.fine, near_cut * col(on.float() * self.has_cut))
         self.last = (cx, cy, angle, half_u, half_v)
 
+    def traced(self, sdf, on):
+        """A pencil outline that the strip was laid by."""
+        b, d = self.b, self.device
+        drawn = (on & chance(b, 0.08, d)).float() * uniform((b,), 0.2, 0.6, d)
+        line = (sdf - col(uniform((b,), -0.3, 1.5, d)) + 0.15 * self.noise(20)[:, 0]).abs() - 0.12
+        self.light_in = self.light_in * (1 - (cover(line, self.px) * col(drawn))[:, None])
+
     def cut(self, u, v, half_u, half_v):
         """Signed distance into a cut across the strip (positive inside the cut); far negative where there is none."""
         b, d = self.b, self.device
-        self.has_cut = chance(b, 0.35, d).float()
+        self.has_cut = chance(b, 0.4, d).float()
         at_u = uniform((b,), -0.85, 0.85, d) * half_u
         width = torch.exp(uniform((b,), math.log(0.2), math.log(3.0), d))
         slant = uniform((b,), -0.6, 0.6, d) * chance(b, 0.5, d).float()
@@ -237,13 +251,19 @@ class Scene:
         return torch.where(col(self.has_cut) > 0, depth, torch.full_like(depth, -99.0))
 
     def seen_room(self, nu, nv):
+        """What a mirror shows along two angles: a room of soft areas, windows, small lamps; (b, 3, h, w) linear light."""
         if not hasattr(self, "room_grid"):
-            b, d, n = self.b, self.device, 28
-            spread = rgb(uniform((b, 1), 0.25, 1.3, d))
-            level = torch.exp(torch.randn(b, 1, n, n, device=d) * spread + rgb(uniform((b, 1), -2.8, -0.3, d)))
-            lamps = (torch.rand(b, 1, n, n, device=d) < rgb(uniform((b, 1), 0.0, 0.25, d))).float()
-            tint = 1 + 0.2 * torch.randn(b, 3, n, n, device=d) * rgb(chance(b, 0.5, d).float()[:, None])
-            self.room_grid = ((level + lamps * rgb(uniform((b, 1), 0.6, 6, d))) * tint).clamp(0.003, 8)
+            b, d, n = self.b, self.device, 36
+            spread = rgb(uniform((b, 1), 0.25, 1.4, d))
+            soft = rgb(torch.rand(b, 1, device=d) ** 0.6)
+            areas = smooth(b, n, n, 6, d) * soft + torch.randn(b, 1, n, n, device=d) * (1 - soft)
+            level = torch.exp(areas * spread + rgb(uniform((b, 1), -3.2, -0.3, d)))
+            lamps = (torch.rand(b, 1, n, n, device=d) < rgb(uniform((b, 1), -0.05, 0.22, d))).float()
+            window = (smooth(b, n, n, 5, d) > rgb(uniform((b, 1), -0.2, 2.5, d))).float()
+            lamps = torch.where(rgb(chance(b, 0.4, d)[:, None]), window, lamps)
+            tint = 1 + 0.2 * torch.randn(b, 3, n, n, device=d) * rgb(chance(b, 0.4, d).float()[:, None])
+            tint = tint * rgb(1 + 0.1 * torch.randn(b, 3, device=d))
+            self.room_grid = ((level + lamps * rgb(uniform((b, 1), 0.6, 6, d))) * tint).clamp(0.002, 8)
         return at(self.room_grid, nu + 0.5, nv + 0.5)
 
     def lay_copper(self, n):
@@ -401,19 +421,30 @@ class Scene:
 
     # -- light ----------------------------------------------------------------------------------------------------
 
+    def shadow(self, straight):
+        """Share of the light that a thing out of view takes away, its border sharp or wide, grainy as a sensor sees it."""
+        b, d = self.b, self.device
+        if straight:
+            angle = uniform((b,), 0, 2 * math.pi, d)
+            edge = (self.x * col(torch.cos(angle)) + self.y * col(torch.sin(angle))) / self.span * 5
+            edge = edge[:, None] + 0.03 * self.noise(60)
+        else:
+            edge = self.noise(3) + 0.3 * self.noise(8)
+        hard = rgb(torch.exp(uniform((b, 1), math.log(0.01), math.log(0.6), d)))
+        grain = torch.randn(b, 1, self.h, self.w, device=d) * rgb(uniform((b, 1), 0, 0.7, d) * chance(b, 0.4, d).float()[:, None])
+        within = torch.sigmoid((edge - rgb(uniform((b, 1), -1.2, 1.2, d))) / hard + grain)
+        return (1 - rgb(torch.exp(uniform((b, 1), math.log(0.01), math.log(0.8), d)))) * within
+
     def lit(self):
         """Lamps, shadows and spots over the whole picture."""
         b, d = self.b, self.device
         field = 1 + 0.35 * torch.tanh(self.noise(2)) * col(uniform((b,), 0, 1, d))[:, None]
-        for hard in (0.02, 0.25):
-            on = chance(b, 0.3, d).float()[:, None, None, None]
-            edge = self.noise(3) + 0.3 * self.noise(8)
-            lit = torch.sigmoid((edge - rgb(uniform((b, 1), -1, 1, d))) / hard)
-            dark = rgb(uniform((b, 1), 0.08, 0.8, d))
-            field = field * (1 - on * (1 - dark) * lit)
-        spot = chance(b, 0.12, d).float()[:, None, None, None]
+        for straight in (False, True, True):
+            on = chance(b, 0.25, d).float()[:, None, None, None]
+            field = field * (1 - on * self.shadow(straight))
+        spot = chance(b, 0.15, d).float()[:, None, None, None]
         r2 = (self.tu - col(torch.rand(b, device=d))) ** 2 + (self.tv - col(torch.rand(b, device=d))) ** 2
-        pool = (0.12 + torch.exp(-r2[:, None] / rgb(uniform((b, 1), 0.02, 0.3, d)))) * 1.3
+        pool = (rgb(uniform((b, 1), 0.01, 0.2, d)) + torch.exp(-r2[:, None] / rgb(uniform((b, 1), 0.02, 0.3, d)))) * 1.3
         field = field * (1 - spot) + spot * pool
         haze = col(uniform((b,), 0, 0.03, d))[:, None]
         return self.light_in * field + haze

@@ -11,11 +11,13 @@ cast to 32 bits as the file is loaded. `--look FOLDER` writes a contact sheet of
 
 import argparse
 import inspect
+import math
 import time
 
 import torch
 import torch.nn.functional as F
 
+from camera import shoot
 from nets import base_net, sheet_net
 from render import photographs, sheets
 
@@ -27,7 +29,8 @@ def arguments():
     p.add_argument("--minutes", type=float, default=8)
     p.add_argument("--steps", type=int, default=10**9)
     p.add_argument("--seed", type=int, default=1)
-    p.add_argument("--batch", type=int, default=24)
+    p.add_argument("--batch", type=int, default=24, help="scenes drawn at once; learned from in halves")
+    p.add_argument("--shots", type=int, default=2, help="photographs taken of each scene")
     p.add_argument("--size", type=int, default=512)
     p.add_argument("--rate", type=float, default=2e-3)
     p.add_argument("--start")
@@ -65,33 +68,56 @@ def main():
     while step < a.steps and (done := (time.time() - start) / 60 / a.minutes) < 1:
         warm = min(1.0, (step + 1) / 200)
         for group in optimiser.param_groups:
-            group["lr"] = a.rate * warm * (0.02 + 0.98 * 0.5 * (1 + torch.cos(torch.tensor(done * 3.14159)).item()))
+            group["lr"] = a.rate * warm * (0.01 + 0.99 * 0.5 * (1 + math.cos(done * math.pi)))
         with torch.no_grad():
-            batch = make(a, device)
-        if a.look and step == 0:
-            look(batch, a.look)
-        with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
-            logits = net(batch[0])
-        loss = sheet_loss(logits.float(), *batch[1:]) if a.what == "sheet" else base_loss(logits.float(), batch[1])
-        optimiser.zero_grad(set_to_none=True)
-        loss.backward()
-        torch.nn.utils.clip_grad_norm_(net.parameters(), 1.0)
-        optimiser.step()
-        best.update_parameters(net)
-        step += 1
-        mean = loss.item() if mean is None else 0.98 * mean + 0.02 * loss.item()
-        if step % 200 == 0 or step < 4:
-            print(f"{time.time() - start:6.0f} s  step {step}  loss {mean:.4f}", flush=True)
+            scenes = draw(a, device)
+        for _ in range(a.shots):
+            with torch.no_grad():
+                batch = photograph(a, turned(scenes, int(torch.randint(8, (1,)))))
+            if a.look and step == 0:
+                look(batch, a.look)
+            for part in zip(*(t.chunk(2) for t in batch)):
+                with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
+                    logits = net(part[0])
+                loss = sheet_loss(logits.float(), *part[1:]) if a.what == "sheet" else base_loss(logits.float(), part[1])
+                optimiser.zero_grad(set_to_none=True)
+                loss.backward()
+                torch.nn.utils.clip_grad_norm_(net.parameters(), 1.0)
+                optimiser.step()
+                best.update_parameters(net)
+                step += 1
+                if step % 20 == 0:
+                    mean = loss.item() if mean is None else 0.9 * mean + 0.1 * loss.item()
+                if step % 400 == 0 or step == 20:
+                    print(f"{time.time() - start:6.0f} s  step {step}  loss {mean:.4f}", flush=True)
     final = best.module if step > 1500 else net
     torch.save(final.state_dict(), a.out.replace(".onnx", ".pt"))
     report(final.eval(), a, device)
     write(final.cpu(), a)
 
 
-def make(a, device):
+def draw(a, device):
     if a.what == "sheet":
         return sheets(a.batch, a.size, device)
     return photographs(a.batch, a.size // 2, device)
+
+
+def turned(scenes, k):
+    """One of the eight ways to lay a square."""
+    scenes = [torch.rot90(t, k % 4, (2, 3)) for t in scenes]
+    return [t.flip(3) for t in scenes] if (k // 4) % 2 else scenes
+
+
+def photograph(a, scenes):
+    """Takes a picture of the drawn light; one scene gives several, each with its own camera."""
+    if a.what == "sheet":
+        return (shoot(scenes[0]), *scenes[1:])
+    shrink = torch.nn.functional.avg_pool2d
+    return shrink(shoot(scenes[0], (0.6, 1.0)), 2), shrink(scenes[1], 2)
+
+
+def make(a, device):
+    return photograph(a, draw(a, device))
 
 
 @torch.no_grad()
