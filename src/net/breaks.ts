@@ -1,8 +1,9 @@
 import type { Point } from '../geometry/index.ts';
 import type { Case } from './case.ts';
-import { distance, toSegment } from './distance.ts';
+import { between, distance, toSegment } from './distance.ts';
 import { covered, onSheet } from './covered.ts';
 import { facingEnds } from './facing.ts';
+import { lackingSide } from './lacking.ts';
 import { plannedOpens } from './laidStrips.ts';
 import { openFrom } from './openings.ts';
 
@@ -17,23 +18,32 @@ export interface Break {
   paper: number;
   /** 0..1: that a strip was meant to run on there; 1 by the plan. */
   meant: number;
-  by: 'cut' | 'facing' | 'plan' | 'unsure';
+  by: 'cut' | 'facing' | 'starved' | 'plan' | 'unsure';
 }
 
 /** Breaks nearer than this to each other are one, mm. */
 const sameMm = 3;
+/** A finger's breadth round a join that the maker has settled, mm. */
+const tapMm = 3.5;
 /** A planned strip may stay open so far before it counts as not laid there, mm. */
 const mostMm = 12;
 
 /** Every place where a strip may be broken, each once, the best told first. */
 export function breaks(found: Case): Break[] {
-  const all = [...plannedBreaks(found), ...cutBreaks(found), ...facingBreaks(found), ...unsureBreaks(found)];
+  const all = [
+    ...plannedBreaks(found),
+    ...cutBreaks(found),
+    ...facingBreaks(found),
+    ...starvedBreaks(found),
+    ...unsureBreaks(found),
+  ];
   const kept: Break[] = [];
   for (const each of all) {
     if (covered(found.card, each.at) || !onSheet(found.traced, found.card, each.at)) continue;
+    if (found.card.joins.some(({ at, conducts }) => conducts && distance(at, each.at) < tapMm)) continue;
     const twin = kept.find(({ at }) => distance(at, each.at) < sameMm);
     if (!twin) kept.push(each);
-    else if (twin.by === 'plan' && each.by !== 'unsure')
+    else if (twin.by === 'plan' && (each.by === 'cut' || each.by === 'facing'))
       Object.assign(twin, placeOf(each), { paper: Math.max(twin.paper, each.paper) });
   }
   return kept;
@@ -47,15 +57,16 @@ function placeOf({ at, mm, a, b }: Break): Pick<Break, 'at' | 'mm' | 'a' | 'b'> 
 function plannedBreaks({ laid, wiring: { graph } }: Case): Break[] {
   return plannedOpens(laid)
     .filter(({ mm }) => mm <= mostMm)
-    .map(({ at, mm, a, b }) => ({
-      at,
-      mm,
-      a: graph.islandAt(a.piece, a.at),
-      b: graph.islandAt(b.piece, b.at),
-      paper: mm >= 0.5 ? 0.95 : 0.6,
-      meant: 1,
-      by: 'plan' as const,
-    }));
+    .map(({ at, mm, a, b }) => {
+      const sides = { a: graph.islandAt(a.piece, a.at), b: graph.islandAt(b.piece, b.at) };
+      return { at, mm, ...sides, paper: paperOf(mm, sides.a !== sides.b), meant: 1, by: 'plan' as const };
+    });
+}
+
+/** An opening round which copper still leads is as likely a flaw of the mask. */
+function paperOf(mm: number, parts: boolean): number {
+  if (!parts) return mm >= 1 ? 0.45 : 0.3;
+  return mm >= 0.5 ? 0.95 : 0.6;
 }
 
 /** Seen breaks at which the graph is already parted. */
@@ -86,6 +97,30 @@ function facingBreaks(found: Case): Break[] {
       by: 'facing' as const,
     };
   });
+}
+
+/**
+ * A lamp with only one side fed lacks the net of the other: where that net comes nearest to the cell's is the likeliest
+ * break, even where no two ends face each other.
+ */
+function starvedBreaks(found: Case): Break[] {
+  const { card, traced, wiring } = found;
+  const { netOf, netOfIsland, graph } = wiring;
+  const wanted = new Set<string>();
+  for (const lamp of card.lamps) {
+    const side = lackingSide(found, lamp);
+    const [own, cell] = [netOf[`${lamp.id}${side}`], netOf[`cell${side}`]];
+    if (side !== 'both' && own && cell) wanted.add(`${own} ${cell}`);
+  }
+  if (wanted.size === 0) return [];
+  return [...traced.clearances]
+    .sort((p, q) => p.mm - q.mm)
+    .flatMap(({ a, b, atA, atB, mm }) => {
+      const [i, j] = [graph.islandAt(a, atA), graph.islandAt(b, atB)];
+      const [p, q] = [netOfIsland[i], netOfIsland[j]];
+      if (!wanted.has(`${p} ${q}`) && !wanted.has(`${q} ${p}`)) return [];
+      return [{ at: between(atA, atB), mm, a: i, b: j, paper: 0.85, meant: 0.8, by: 'starved' as const }];
+    });
 }
 
 /** Lines across a strip that may be breaks or glare: the mask runs on. */

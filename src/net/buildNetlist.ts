@@ -58,6 +58,7 @@ function rootCauses(found: Case): Finding[] {
 
 /** A remark on the layout at the place of a fault, or of a graver remark, says nothing new. */
 function told(remark: Finding, before: Finding[]): boolean {
+  if (remark.kind === 'near-edge') return false;
   return before.some(
     ({ at, kind, certainty, sizeMm = 0 }) =>
       (certainty >= 0.5 || kind === 'gap') &&

@@ -12,7 +12,7 @@ export interface Stretch {
   /** Least width on it, mm. */
   widthMm: number;
   lengthMm: number;
-  /** Place of the least width. */
+  /** Middle of the run that is about as narrow as its narrowest. */
   narrowest: Point;
 }
 
@@ -81,8 +81,10 @@ function mark(piece: Piece, marks: Marks[], opening: Opening, n: number): void {
   if (place) marks[place.line].parted.set(Math.max(1, place.k), n);
 }
 
-function markPad(piece: Piece, marks: Marks[], { pad, at }: PadPlace): boolean {
-  const place = nearestPoint(piece, marks, at);
+function markPad(piece: Piece, marks: Marks[], { pad, at, middle }: PadPlace): boolean {
+  const [ux, uy] = middle ? [at[0] - middle[0], at[1] - middle[1]] : [0, 0];
+  const own = middle && (([x, y]: Point) => (x - middle[0]) * ux + (y - middle[1]) * uy > 0);
+  const place = nearestPoint(piece, marks, at, own) ?? nearestPoint(piece, marks, at);
   if (place) marks[place.line].pads.push({ k: place.k, pad });
   return place !== undefined;
 }
@@ -91,6 +93,7 @@ function nearestPoint(
   { lines }: Piece,
   marks: Marks[],
   [x, y]: Point,
+  accept?: (p: Point) => boolean,
 ): { line: number; k: number } | undefined {
   let best: { line: number; k: number } | undefined;
   let least = Infinity;
@@ -98,7 +101,7 @@ function nearestPoint(
     const { gone } = marks[line];
     for (let k = 0; k < path.length; k++) {
       const d = (path[k][0] - x) ** 2 + (path[k][1] - y) ** 2;
-      if (d >= least || gone[k]) continue;
+      if (d >= least || gone[k] || (accept && !accept(path[k]))) continue;
       least = d;
       best = { line, k };
     }
@@ -178,7 +181,7 @@ function emptyGraph(traced: Traced) {
       path: path.slice(a, b + 1),
       widthMm: widths[narrow],
       lengthMm,
-      narrowest: path[narrow],
+      narrowest: path[middleOfRun(widths, narrow, a, b)],
     });
   }
 
@@ -202,6 +205,14 @@ function emptyGraph(traced: Traced) {
     };
   }
   return { addPiece, finish };
+}
+
+function middleOfRun(widths: readonly number[], narrow: number, a: number, b: number): number {
+  const most = 1.3 * widths[narrow] + 0.1;
+  let [from, to] = [narrow, narrow];
+  while (from > a && widths[from - 1] <= most) from--;
+  while (to < b && widths[to + 1] <= most) to++;
+  return (from + to) >> 1;
 }
 
 /** An island's area is its share of the piece by length of centre-line. */

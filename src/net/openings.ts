@@ -51,15 +51,18 @@ function middle({ plus, minus }: Lamp): Point {
   return [(plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2];
 }
 
-/** The body: from pad to pad and a little over, about half as wide (common practice, no source). */
+/**
+ * The body at its largest: from pad to pad and 1 mm over, as wide as slab lamps with such pads are, 5.4 mm at most
+ * (common practice, no source). What passes beside even that is copper.
+ */
 function bodyOf(lamp: Lamp): (p: Point) => boolean {
   const { plus, minus } = lamp;
   const spacing = distance(plus, minus) || 1;
   const [ux, uy] = [(plus[0] - minus[0]) / spacing, (plus[1] - minus[1]) / spacing];
   const [mx, my] = middle(lamp);
-  const half = Math.max(0.8, 0.27 * spacing);
+  const half = Math.min(2.7, 0.65 * spacing);
   return ([x, y]) =>
-    Math.abs((x - mx) * ux + (y - my) * uy) < spacing / 2 + 0.5 &&
+    Math.abs((x - mx) * ux + (y - my) * uy) < spacing / 2 + 1 &&
     Math.abs((y - my) * ux - (x - mx) * uy) < half;
 }
 

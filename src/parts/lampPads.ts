@@ -34,7 +34,14 @@ function pad(traced: Traced, name: string, at: Point, other: Point): PadPlace {
     return { pad: name, at, piece: near.piece, mm: near.mm, certainty: certaintyOn(near, next, reach) };
   const missed = nearPieces(traced, at, lookMm, ownSide)[0];
   const mm = missed?.mm ?? Infinity;
-  return { pad: name, at, piece: 0, mm, certainty: Math.min(0.97, 0.6 + 0.25 * Math.max(0, mm - asideMm)) };
+  return {
+    pad: name,
+    at,
+    middle,
+    piece: 0,
+    mm,
+    certainty: Math.min(0.97, 0.6 + 0.25 * Math.max(0, mm - asideMm)),
+  };
 }
 
 /** Less sure the farther the copper, and where another piece is about as near. */

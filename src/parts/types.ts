@@ -6,6 +6,8 @@ export interface PadPlace {
   pad: string;
   /** The pad's own place for a lamp, the copper's for the cell and contacts. */
   at: Point;
+  /** Middle of a lamp: copper beyond it is the other pad's. */
+  middle?: Point;
   /** Piece it lies on, 0 = none within reach. */
   piece: number;
   /** Distance from the pad to that piece (or, with none, to the nearest copper on its side), mm; Infinity = none near. */

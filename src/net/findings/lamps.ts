@@ -5,6 +5,7 @@ import { between, distance } from '../distance.ts';
 import { sheetAt } from '../covered.ts';
 import { fedSomewhere } from '../fed.ts';
 import { standings } from '../flow.ts';
+import { lackingSide } from '../lacking.ts';
 import type { Finding } from '../types.ts';
 
 function at(found: Case, lamps: Lamp[], place: Point = between(lamps[0].plus, lamps[0].minus)) {
@@ -121,16 +122,6 @@ export function unfedLamps(found: Case, explained: ReadonlySet<string>): Finding
     certainty: 0.9,
     facts: { side: lackingSide(found, lamps[0]) },
   }));
-}
-
-/** The side of a lamp that no state brings to its face of the cell. */
-function lackingSide({ states, wiring: { netOf } }: Case, { id }: Lamp): '+' | '-' | 'both' {
-  const meets = (sign: string) =>
-    states.some(({ nodes }) =>
-      nodes.some((nets) => nets.includes(netOf[`${id}${sign}`]) && nets.includes(netOf[`cell${sign}`])),
-    );
-  const [plus, minus] = [meets('+'), meets('-')];
-  return plus === minus ? 'both' : plus ? '-' : '+';
 }
 
 /** Lamps that light before their own contact closes. */

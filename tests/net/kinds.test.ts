@@ -1,0 +1,226 @@
+import { describe, expect, it } from 'vitest';
+import { cardFrom, type CardInput } from '../../src/card/index.ts';
+import { buildNetlist, verdictOf } from '../../src/net/index.ts';
+import { clear, rectangle, strip, traceDrawn, type Laid } from './drawnSheet.ts';
+
+/**
+ * One lamp on two rails, drawn: plus rail left, minus rail below, a cell in the corner. Every kind of finding once where
+ * it is true and once where it is not. Sizes are common practice, no source.
+ */
+const plusRail = strip(5, [10, 60], [10, 10], [38, 10]);
+const minusRail = strip(5, [42, 10], [62, 10], [62, 52], [30, 52]);
+const lampL1: NonNullable<CardInput['lamps']>[number] = { id: 'L1', plus: [38, 10], minus: [42, 10] };
+
+function findings(laid: Laid[], more: Partial<CardInput> = {}) {
+  const traced = traceDrawn({ width: 74, height: 70, laid });
+  const card = cardFrom(
+    {
+      format: 'foilproof/1',
+      base: { width_mm: 74, height_mm: 70 },
+      lamps: [lampL1],
+      cell: { kind: 'CR2032', at: [32, 52], up: '+', upper_contact: [10, 55] },
+      ...more,
+    },
+    'drawn',
+  );
+  return buildNetlist(traced, card);
+}
+
+const sound = [plusRail, minusRail];
+const kinds = (laid: Laid[], more?: Partial<CardInput>) =>
+  findings(laid, more)
+    .findings.filter(({ weight }) => weight !== 'note')
+    .map(({ kind }) => kind);
+
+describe('a sound card', () => {
+  it('has nothing to say and is clear', () => {
+    const { findings: said, states } = findings(sound);
+    expect(said.filter(({ weight }) => weight !== 'note')).toEqual([]);
+    expect(verdictOf(said)).toBe('clear');
+    expect(states.map(({ name }) => name)).toEqual(['at rest', 'cell pressed']);
+  });
+
+  it('lists what no photograph shows', () => {
+    expect(findings(sound).notSeen.length).toBeGreaterThan(1);
+  });
+});
+
+describe('gap', () => {
+  it.each([0.8, 1.5, 3])('is told in mm where the rail is cut by %d mm', (mm) => {
+    const cut = clear(59, 30 - mm / 2, 65, 30 + mm / 2);
+    const gap = findings([...sound, cut]).findings.find(({ kind }) => kind === 'gap')!;
+    expect(gap.lamps).toEqual(['L1']);
+    expect(gap.at[0]).toBeCloseTo(62, 0);
+    expect(gap.at[1]).toBeCloseTo(30, 0);
+    expect(Math.abs(gap.sizeMm! - mm)).toBeLessThan(0.25);
+    expect(gap.certainty).toBeGreaterThan(0.5);
+  });
+
+  it('is not told where a contact closes the opening', () => {
+    const cut = clear(59, 28.5, 65, 31.5);
+    const more: Partial<CardInput> = { contacts: [{ id: 'C1', at: [62, 30], reach_mm: 4 }] };
+    const { findings: said, states } = findings([...sound, cut], more);
+    expect(said.filter(({ weight }) => weight !== 'note')).toEqual([]);
+    expect(states.map(({ closed }) => closed)).toEqual([[], ['cell'], ['cell', 'C1']]);
+  });
+
+  it('is not told where a lamp spans it', () => {
+    expect(kinds(sound)).not.toContain('gap');
+  });
+
+  it('is told on a card of which no part is known', () => {
+    const cut = clear(59, 29.4, 65, 30.6);
+    expect(kinds([...sound, cut], { lamps: [], cell: undefined })).toContain('gap');
+  });
+
+  it('is not told again where the maker metered that it conducts', () => {
+    const cut = clear(59, 29.4, 65, 30.6);
+    const join = { at: [62, 30] as [number, number], conducts: true };
+    expect(kinds([...sound, cut], { joins: [join] })).not.toContain('gap');
+  });
+});
+
+describe('bridge', () => {
+  const parallel = [plusRail, strip(5, [42, 10], [62, 10], [62, 52], [20, 52], [20, 44])];
+  it('is told at the sliver that joins the rails, once, with the cell shorted by it', () => {
+    const { findings: said, states } = findings([...parallel, strip(1, [11, 46], [20, 46])]);
+    const roots = said.filter(({ weight }) => weight === 'holds');
+    expect(roots.map(({ kind }) => kind)).toEqual(['bridge']);
+    expect(roots[0].at[0]).toBeCloseTo(15.5, -0.3);
+    expect(roots[0].at[1]).toBeCloseTo(46, 0);
+    expect(roots[0].facts.shorts).toBe(true);
+    expect(roots[0].lamps).toEqual(['L1']);
+    expect(states[1].shorted).toBe(true);
+  });
+
+  it('is told twice where two slivers join them', () => {
+    const more = [strip(1, [11, 46], [20, 46]), strip(1, [11, 50], [20, 50])];
+    const places = findings([...parallel, ...more])
+      .findings.filter(({ kind }) => kind === 'bridge')
+      .map(({ at }) => Math.round(at[1]));
+    expect(places.sort()).toEqual([46, 50]);
+  });
+
+  it('is not told where the sliver ends before the other rail', () => {
+    expect(kinds([...parallel, strip(1, [11, 46], [16.2, 46])])).not.toContain('bridge');
+  });
+});
+
+describe('shorted-cell', () => {
+  it('is told where copper of the upper face lies under the rim', () => {
+    const rim = findings([...sound, strip(3, [10, 46], [26, 46])]).findings[0];
+    expect(rim.kind).toBe('shorted-cell');
+    expect(rim.facts.rim).toBe(true);
+    expect(Math.hypot(rim.at[0] - 25, rim.at[1] - 46)).toBeLessThan(2);
+  });
+
+  it('is not told where that copper stops short of the cell', () => {
+    expect(kinds([...sound, strip(3, [10, 46], [20, 46])])).not.toContain('shorted-cell');
+  });
+});
+
+describe('lamps', () => {
+  it('reversed-lamp by the nets of its pads', () => {
+    const turned = { ...lampL1, plus: lampL1.minus, minus: lampL1.plus };
+    const said = findings(sound, { lamps: [turned] }).findings[0];
+    expect(said).toMatchObject({ kind: 'reversed-lamp', lamps: ['L1'], weight: 'holds' });
+  });
+
+  it('tells a cell upside down once, not every lamp', () => {
+    const branch = [strip(3, [10, 30], [34, 30]), strip(3, [38, 30], [62, 30])];
+    const second = { id: 'L2', plus: [34, 30] as [number, number], minus: [38, 30] as [number, number] };
+    const cell = { kind: 'CR2032' as const, at: [32, 52] as [number, number], up: '-' as const };
+    const said = findings([...sound, ...branch], {
+      lamps: [lampL1, second],
+      cell: { ...cell, upper_contact: [10, 55] },
+    }).findings.filter(({ weight }) => weight === 'holds');
+    expect(said).toMatchObject([{ kind: 'reversed-lamp', facts: { cell: true }, lamps: ['L1', 'L2'] }]);
+  });
+
+  it('lamp-off-strip by how far', () => {
+    const lifted: typeof lampL1 = { id: 'L1', plus: [38, 15], minus: [42, 15] };
+    const off = findings(sound, { lamps: [lifted] }).findings[0];
+    expect(off).toMatchObject({ kind: 'lamp-off-strip', lamps: ['L1'], facts: { pad: 'both' } });
+    expect(off.sizeMm).toBeCloseTo(2.5, 0);
+  });
+
+  it('lamp-on-one-strip where the strip runs on beneath it', () => {
+    const uncut = [strip(5, [10, 60], [10, 10], [62, 10], [62, 40])];
+    const small: typeof lampL1 = { id: 'L1', plus: [38.4, 10], minus: [41.6, 10] };
+    expect(kinds(uncut, { lamps: [small], cell: undefined })).toEqual(['lamp-on-one-strip']);
+  });
+
+  it('unfed-lamp once for all that lack the same strip, with the side', () => {
+    const short = [plusRail, strip(5, [42, 10], [62, 10], [62, 24])];
+    const said = findings([...short, strip(5, [30, 52], [50, 52])]).findings.filter(
+      ({ weight }) => weight === 'holds',
+    );
+    expect(said).toMatchObject([{ kind: 'unfed-lamp', lamps: ['L1'], facts: { side: '-' } }]);
+  });
+
+  it('lit-at-rest where a lamp lights before its own contact', () => {
+    const more: Partial<CardInput> = {
+      lamps: [{ ...lampL1, intent: { contact: 'C1' } }],
+      contacts: [
+        {
+          id: 'C1',
+          at: [
+            [62, 20],
+            [62, 40],
+          ],
+          reach_mm: 4,
+        },
+      ],
+    };
+    expect(kinds(sound, more)).toContain('lit-at-rest');
+    const cut = clear(59, 28.5, 65, 31.5);
+    expect(kinds([...sound, cut], { ...more, contacts: [{ id: 'C1', at: [62, 30], reach_mm: 4 }] })).toEqual(
+      [],
+    );
+  });
+
+  it('missed-contact where copper lies on one side only', () => {
+    const more: Partial<CardInput> = { contacts: [{ id: 'C1', at: [24, 30], reach_mm: 3 }] };
+    expect(kinds(sound, more)).toContain('missed-contact');
+  });
+});
+
+describe('layout', () => {
+  it('tight under the limit, not over it', () => {
+    const stub = (gap: number) => strip(2, [12.5, 46], [59.5 - gap, 46]);
+    expect(kinds([...sound, stub(0.6)].slice(0), { cell: undefined, lamps: [lampL1] })).toContain('tight');
+    expect(kinds([...sound, stub(1.6)], { cell: undefined, lamps: [lampL1] })).not.toContain('tight');
+  });
+
+  it('narrow-neck under a third of the width', () => {
+    const torn = (left: number) => [
+      clear(59, 29.2, 62 - left / 2, 30.8),
+      clear(62 + left / 2, 29.2, 65, 30.8),
+    ];
+    const neck = findings([...sound, ...torn(1)]).findings.find(({ kind }) => kind === 'narrow-neck')!;
+    expect(neck.sizeMm).toBeCloseTo(1, 0);
+    expect(kinds([...sound, ...torn(3)])).not.toContain('narrow-neck');
+  });
+
+  it('loose-end where a strip leads to nothing', () => {
+    const { findings: said } = findings([...sound, strip(4, [62, 30], [48, 30])]);
+    const loose = said.find(({ kind, at }) => kind === 'loose-end' && Math.abs(at[0] - 48) < 1);
+    expect(loose).toBeDefined();
+  });
+
+  it('near-edge within the trim', () => {
+    const { findings: said } = findings([...sound, { copper: 'ring', ring: rectangle(20, 66, 40, 69.4) }]);
+    const near = said.find(({ kind }) => kind === 'near-edge')!;
+    expect(near.sizeMm).toBeCloseTo(0.6, 1);
+  });
+});
+
+describe('what the maker has checked', () => {
+  it('keeps the finding with its note, and the verdict no longer holds', () => {
+    const cut = clear(59, 29.4, 65, 30.6);
+    const checked = [{ kind: 'gap' as const, at: [62, 30] as [number, number], note: 'metered' }];
+    const { findings: said } = findings([...sound, cut], { checked });
+    expect(said.find(({ kind }) => kind === 'gap')!.checked).toEqual({ note: 'metered' });
+    expect(verdictOf(said)).toBe('clear');
+  });
+});
