@@ -21,6 +21,7 @@ export function lampPads(traced: Traced, lamp: Lamp): PadPlace[] {
 }
 
 function pad(traced: Traced, name: string, at: Point, other: Point): PadPlace {
+  const middle: Point = [(at[0] + other[0]) / 2, (at[1] + other[1]) / 2];
   const spacing = Math.hypot(at[0] - other[0], at[1] - other[1]) || 1;
   const out: Point = [(at[0] - other[0]) / spacing, (at[1] - other[1]) / spacing];
   const along = (p: Point) => (p[0] - at[0]) * out[0] + (p[1] - at[1]) * out[1];

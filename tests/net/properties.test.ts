@@ -9,10 +9,10 @@ const side = 36;
 
 interface Random {
   strips: { widthMm: number; path: Point[] }[];
-  lamps: { id: string; plus: Point; minus: Point }[];
+  taps: { id: string; at: [Point, Point] }[];
 }
 
-/** Some strips across a small square sheet, and lamps whose pads lie on them. */
+/** Some strips across a small square sheet, and contacts whose sides are tapped on them. */
 function randomCard(seed: number): Random {
   const random = seeded(seed);
   const at = () => 3 + Math.round(random() * 300) / 10;
@@ -30,11 +30,11 @@ function randomCard(seed: number): Random {
           ];
     return { widthMm: 2 + Math.round(random() * 20) / 10, path };
   }).filter(({ path: [a, b] }) => Math.hypot(a[0] - b[0], a[1] - b[1]) > 6);
-  const lamps = strips.slice(1).map(({ path: [a, b] }, k) => {
+  const taps = strips.slice(1).map(({ path: [a, b] }, k) => {
     const [c, d] = strips[k].path;
-    return { id: `L${k}`, plus: middle(a, b, 0.3), minus: middle(c, d, 0.7) };
+    return { id: `C${k}`, at: [middle(a, b, 0.3), middle(c, d, 0.7)] as [Point, Point] };
   });
-  return { strips, lamps };
+  return { strips, taps };
 }
 
 function middle(a: Point, b: Point, t: number): Point {
@@ -42,14 +42,14 @@ function middle(a: Point, b: Point, t: number): Point {
 }
 
 /** Pads grouped by net, net names left out. */
-function padsByNet({ strips, lamps }: Random, turn: (p: Point) => Point, more: Laid[] = []): string[][] {
+function padsByNet({ strips, taps }: Random, turn: (p: Point) => Point, more: Laid[] = []): string[][] {
   const laid = strips.map(({ widthMm, path }) => strip(widthMm, ...path.map(turn)));
   const traced = traceDrawn({ width: side, height: side, laid: [...laid, ...more] });
   const pair = (p: Point) => [...turn(p)] as [number, number];
   const card: CardInput = {
     format: 'foilproof/1',
     base: { width_mm: side, height_mm: side },
-    lamps: lamps.map(({ id, plus, minus }) => ({ id, plus: pair(plus), minus: pair(minus) })),
+    contacts: taps.map(({ id, at: [a, b] }) => ({ id, at: [pair(a), pair(b)] })),
   };
   const { nets } = buildNetlist(traced, cardFrom(card, 'random'));
   return nets.map(({ pads }) => [...pads].sort()).filter(({ length }) => length > 0);
