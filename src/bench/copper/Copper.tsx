@@ -50,6 +50,7 @@ export default function Copper() {
   const hands: Record<CopperTool, Tool> = { look: {}, add: brush, remove: brush, teach: { tap: teach } };
   return (
     <Sheet
+      withTools
       heading={words.copper.heading}
       sheet={
         <SquaredSurface
@@ -67,7 +68,6 @@ export default function Copper() {
         />
       }
     >
-      <p>{words.copper.lead}</p>
       <ToolChoice
         tool={tool}
         setTool={setTool}
@@ -77,6 +77,7 @@ export default function Copper() {
         setVeil={setVeil}
       />
       <UndoLine />
+      <p className="pencil">{words.copper.lead}</p>
       <CopperLines shown={shown} />
     </Sheet>
   );

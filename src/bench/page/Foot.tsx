@@ -16,12 +16,14 @@ export function Foot() {
       <div className="ways">
         {back && (
           <button type="button" className="quiet" onClick={() => goTo(back)}>
-            {words.back(words.steps[back])}
+            {words.back}
+            <span className="on-broad">{words.backTo(words.steps[back])}</span>
           </button>
         )}
         {next && hasPhoto && (
           <button type="button" className="main" onClick={() => goTo(next)}>
-            {words.next(words.steps[next])}
+            {words.next}
+            <span className="on-broad">{words.nextTo(words.steps[next])}</span>
           </button>
         )}
       </div>

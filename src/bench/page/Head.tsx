@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { reword } from '../state/editCard.ts';
 import { goTo } from '../state/goTo.ts';
 import { useBench } from '../state/store.ts';
@@ -23,8 +24,12 @@ export function Head() {
 
 function StepLink({ name, number }: { name: (typeof steps)[number]['name']; number: number }) {
   const here = useBench(({ step }) => step === name);
+  const ref = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (here) ref.current?.scrollIntoView({ block: 'nearest', inline: 'center' });
+  }, [here]);
   return (
-    <li>
+    <li ref={ref}>
       <button type="button" aria-current={here ? 'step' : undefined} onClick={() => goTo(name)}>
         <span className="step-number">{number}</span> {words.steps[name]}
       </button>

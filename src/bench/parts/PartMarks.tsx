@@ -78,8 +78,6 @@ function ContactMark({
   const [x, y] = toScreen(view, contactPlace(contact));
   const sides = sidesOf(contact)?.map((side) => toScreen(view, side));
   const line = sides ? `M${sides[0].join(' ')}L${sides[1].join(' ')}` : '';
-  const label =
-    contact.how === 'stroke' && contact.order !== undefined ? `${contact.id} (${contact.order})` : contact.id;
   return (
     <g className={here ? 'part here' : 'part'}>
       {line && <path className="under" d={line} />}
@@ -88,8 +86,8 @@ function ContactMark({
       <g className="contact" transform={`translate(${x} ${y}) rotate(45)`}>
         <rect x={-6} y={-6} width={12} height={12} />
       </g>
-      <text className="part-name" x={x + 11} y={y + 4}>
-        {label}
+      <text className="part-name" x={x} y={y + 21} textAnchor="middle">
+        {contact.id}
       </text>
     </g>
   );

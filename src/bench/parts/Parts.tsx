@@ -30,6 +30,7 @@ export default function Parts() {
   const { parts: text } = words;
   return (
     <Sheet
+      withTools
       heading={text.heading}
       sheet={
         <SquaredSurface

@@ -8,7 +8,13 @@ const bowMm = 0.7;
 const coarsePxPerMm = 8;
 
 /** How the corners stand and what the photograph can show. */
-export function SquareLines({ shown: { outline, sheet, traced }, own }: { shown: Shown; own: boolean }) {
+export function SquareLines({
+  shown: { outline, sheet, traced, cautions },
+  own,
+}: {
+  shown: Shown;
+  own: boolean;
+}) {
   const { square } = words;
   const found = outline.certainty >= sure ? square.sure(Math.round(outline.certainty * 100)) : square.unsure;
   return (
@@ -19,6 +25,11 @@ export function SquareLines({ shown: { outline, sheet, traced }, own }: { shown:
       </p>
       {sheet.photoPxPerMm < coarsePxPerMm && <p className="warn">{square.coarse}</p>}
       {outline.residualMm > bowMm && <p className="warn">{square.bowed(outline.residualMm.toFixed(1))}</p>}
+      {cautions.map((caution) => (
+        <p key={caution} className="warn">
+          {caution}
+        </p>
+      ))}
     </div>
   );
 }

@@ -28,6 +28,8 @@ export interface Shown {
   netlist: Netlist;
   verdict: Verdict;
   timingsMs: Partial<Record<StageName, number>>;
+  /** Sentences on sharpness and exposure. */
+  cautions: string[];
   /** How well the photograph could be read, 0..1, and what stands in the way. */
   readable: number;
   troubles: Trouble[];

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { benchWords as words } from '../../words/en/bench.ts';
 import type { Shown } from '../state/types.ts';
 import { BitmapLayer } from './BitmapLayer.tsx';
 import { Rulers } from './Rulers.tsx';
@@ -31,6 +32,7 @@ export function SquaredSurface({ shown, copper = 0, marks, margin = 30, ...rest 
     <Surface
       {...rest}
       unit="mm"
+      slug={words.surface.slug(sheet.baseMm)}
       content={content}
       margin={margin}
       layers={(view) => (

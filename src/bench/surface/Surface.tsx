@@ -1,5 +1,4 @@
-import { useRef, useState, type ReactNode } from 'react';
-import type { Point } from '../../geometry/index.ts';
+import { useRef, useState, type CSSProperties, type ReactNode } from 'react';
 import { benchWords as words } from '../../words/en/bench.ts';
 import { Crosshair } from './Crosshair.tsx';
 import type { Tool } from './tool.ts';
@@ -26,12 +25,13 @@ interface Props {
   keyCursor?: boolean;
   /** One finger paints: the page must not scroll under it. */
   holdsFinger?: boolean;
-  centreOn?: Point;
+  /** A line at the foot of the sheet: what it is. */
+  slug?: string;
 }
 
 /** A picture under the hands: pinch, wheel and drag to look closer; taps and drags go to the step's tool. */
 export function Surface(props: Props) {
-  const { label, content, unit, margin = 0, tool = {}, layers, marks, handles, holdsFinger } = props;
+  const { label, content, unit, margin = 0, tool = {}, layers, marks, handles, holdsFinger, slug } = props;
   const ref = useRef<HTMLDivElement>(null);
   const box = useBox(ref);
   const [zoom, setZoom] = useState<Zoom>(unzoomed);
@@ -45,7 +45,7 @@ export function Surface(props: Props) {
       <div
         ref={ref}
         className={free ? 'surface-box free' : 'surface-box'}
-        style={{ aspectRatio: `${content.width} / ${content.height}` }}
+        style={shape(content)}
         role={keys ? 'application' : 'group'}
         aria-label={label}
         aria-describedby={keys ? 'surface-keys' : undefined}
@@ -71,6 +71,7 @@ export function Surface(props: Props) {
         <span className="place" aria-live="polite">
           {keys?.cursor ? words.surface.place(keys.cursor, unit) : ''}
         </span>
+        {!keys?.cursor && slug !== undefined && <span>{slug}</span>}
         <span className="closer">
           <button type="button" onClick={() => closer(1.6)}>
             {words.surface.closer}
@@ -82,4 +83,9 @@ export function Surface(props: Props) {
       </figcaption>
     </figure>
   );
+}
+
+/** The box has the shape of its content, as broad as page and window allow. */
+function shape({ width, height }: Content): CSSProperties {
+  return { '--shape': width / height } as CSSProperties;
 }

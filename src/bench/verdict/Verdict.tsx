@@ -44,7 +44,7 @@ export default function Verdict() {
             </>
           )}
           handles={(view) =>
-            laid(view).map(({ number, finding, label }) => (
+            laid(view).map(({ number, finding, at, label = at }) => (
               <button
                 key={number}
                 type="button"

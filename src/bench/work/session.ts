@@ -1,10 +1,11 @@
 import type { Card } from '../../card/index.ts';
 import { brush, renewFrom, unbrush, type Checked } from '../../check/index.ts';
 import { decodePhotoInBrowser } from '../../photo/decodeBrowser.ts';
-import type { Photo } from '../../photo/index.ts';
+import { measurePhoto, type Photo } from '../../photo/index.ts';
 import { strokeChange } from './strokeChange.ts';
 import type { Progress } from './client.ts';
 import { overlayOf, pictureOf } from './pictures.ts';
+import { warmEngines } from './warmEngines.ts';
 import type { Ask, Calls, RenewableStage, Renewed } from './protocol.ts';
 
 interface Answered {
@@ -14,12 +15,14 @@ interface Answered {
 
 let photo: Photo | undefined;
 let checked: Checked | undefined;
+/** What to tell of the photograph itself. */
+let cautions: string[] = [];
 
 /** Does one call. The photograph and the check stay here between calls. */
 export async function answer({ call, ask }: Ask, progress: Progress): Promise<Answered> {
   if (call === 'open') return { given: await open(ask as Calls['open']['ask']), transfer: [] };
   if (call === 'renew') return renew(ask as Calls['renew']['ask'], progress);
-  progress.onShare?.(1);
+  await warmEngines(progress.onShare);
   return { given: null, transfer: [] };
 }
 
@@ -46,6 +49,7 @@ function known(card: Card, outline: Calls['renew']['ask']['outline']) {
 async function shown(now: Checked, from: RenewableStage): Promise<Answered> {
   const { rgb: _rgb, seen: _seen, ...sheet } = now.sheet;
   const picture = from === 'square' ? pictureOf(now.sheet) : undefined;
+  if (from === 'square' && photo) cautions = measurePhoto(photo, sheet.photoPxPerMm).say;
   const overlay = from === 'net' ? undefined : overlayOf(now.mask);
   const given: Renewed = {
     outline: now.outline,
@@ -56,6 +60,7 @@ async function shown(now: Checked, from: RenewableStage): Promise<Answered> {
     netlist: now.netlist,
     verdict: now.verdict,
     timingsMs: now.timingsMs,
+    cautions,
     readable: now.mask.readable,
     troubles: now.mask.troubles,
   };

@@ -18,8 +18,10 @@ export const benchWords = {
     plan: 'Plan',
     fold: 'Fold',
   },
-  back: (step: string) => `Back: ${step}`,
-  next: (step: string) => `Next: ${step}`,
+  back: 'Back',
+  backTo: (step: string) => `: ${step}`,
+  next: 'Next',
+  nextTo: (step: string) => `: ${step}`,
   undo: 'Undo',
   redo: 'Redo',
   dismiss: 'Put away',
@@ -62,6 +64,8 @@ export const benchWords = {
     keys: 'Arrow keys move the cross-hair by 1, with Shift by 10, with Alt by 0.1. Enter taps. Space takes hold and lets go, Escape drops. Control and Z undoes.',
     place: ([x, y]: readonly [number, number], unit: string) =>
       `${x.toFixed(1)} ${unit} from the left, ${y.toFixed(1)} ${unit} from the top`,
+    slug: (base: { width: number; height: number }) =>
+      `${base.width.toFixed(0)} × ${base.height.toFixed(0)} mm`,
     closer: 'Closer',
     farther: 'Farther',
   },

@@ -1,0 +1,21 @@
+import { openNet } from '../../engine/onnx.ts';
+import { loadOpenCv } from '../../engine/openCv.ts';
+
+/**
+ * Fetches and starts what the check runs on, while the maker still frames the photograph. What cannot be had is left
+ * out: the check goes on without it.
+ * @param onShare told shares 0..1 of the way
+ */
+export async function warmEngines(onShare: (share: number) => void = () => undefined): Promise<void> {
+  const shares = [0, 0, 0];
+  const tell = (part: number, share: number) => {
+    shares[part] = share;
+    onShare(shares.reduce((sum, each) => sum + each, 0) / shares.length);
+  };
+  const starts = [
+    openNet('base.onnx').then(() => tell(0, 1)),
+    openNet('sheet.onnx').then(() => tell(1, 1)),
+    loadOpenCv((share) => tell(2, share)),
+  ];
+  await Promise.allSettled(starts);
+}
