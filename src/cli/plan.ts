@@ -1,5 +1,9 @@
+import { writeFile } from 'node:fs/promises';
 import { extname } from 'node:path';
+import { printPlan } from '../plan/index.ts';
+import { fontsInNode } from '../record/pdf/fontsInNode.ts';
 import { cliWords } from '../words/en/cli.ts';
+import { planWords } from '../words/en/plan.ts';
 import { FoilproofError } from '../words/index.ts';
 import { readArguments } from './readArguments.ts';
 import { readCard } from './readCard.ts';
@@ -9,11 +13,15 @@ import { readCard } from './readCard.ts';
  * @throws FoilproofError when the card has no plan or the file cannot be written
  */
 export async function planCommand(args: string[]): Promise<number> {
-  const { files, values } = readArguments('plan', args, { values: ['print'], flags: [] });
+  const { files, values } = readArguments('plan', args, { values: ['print', 'paper'], flags: [] });
   if (files.length !== 1) throw new FoilproofError(cliWords.noCard('plan'));
   const print = values.get('print');
   if (!print || extname(print).toLowerCase() !== '.pdf') throw new FoilproofError(cliWords.noPrint);
+  const paper = values.get('paper') ?? 'a4';
+  if (paper !== 'a4' && paper !== 'letter') throw new FoilproofError(planWords.notAPaper(paper));
   const card = await readCard(files[0]);
   if (!card.plan || card.plan.strips.length === 0) throw new FoilproofError(cliWords.noPlan(files[0]));
-  throw new FoilproofError(cliWords.noPrint);
+  const fonts = await fontsInNode();
+  await writeFile(print, await printPlan(card, { paper, fonts, made: new Date() }));
+  return 0;
 }

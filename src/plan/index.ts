@@ -1,3 +1,4 @@
 export * from './built/index.ts';
 export * from './compare/index.ts';
 export * from './route/index.ts';
+export * from './print/index.ts';

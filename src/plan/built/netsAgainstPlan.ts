@@ -3,6 +3,7 @@ import type { PlanStrip } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { Finding, Netlist } from '../../net/index.ts';
 import type { Traced } from '../../trace/index.ts';
+import type { Ribbon } from '../strip/ribbon.ts';
 import { boxOf, distanceToRibbon, walk } from '../strip/ribbon.ts';
 import { pieceAt } from './copperAt.ts';
 import type { Cover } from './standing.ts';
@@ -34,7 +35,8 @@ export function netsAgainstPlan(
   const built = (piece: number) => netOfPiece.get(piece) ?? `piece ${piece}`;
   const runs = strips.flatMap((strip, k) => runOf(strip, standings[k], traced));
   const apart = withoutCrossings(strips, traced);
-  return [...runs.flatMap((run) => gapsIn(run, covers, built)), ...bridgesOver(runs, apart)];
+  const gaps = runs.flatMap((run) => gapsIn(run, othersThan(run.strip, strips), covers, built));
+  return [...gaps, ...bridgesOver(runs, apart)];
 }
 
 function runOf(strip: PlanStrip, standing: StripStanding, traced: Traced): Run[] {
@@ -47,14 +49,38 @@ function runOf(strip: PlanStrip, standing: StripStanding, traced: Traced): Run[]
   return [{ strip, places }];
 }
 
-/** Paper crossed between two pieces of different built nets along one strip. */
-function gapsIn({ strip, places }: Run, covers: Cover[], built: (piece: number) => string): Finding[] {
+function othersThan({ net }: PlanStrip, strips: PlanStrip[]): Ribbon[] {
+  return strips.filter((s) => s.net !== net).map(({ path, width_mm }) => ({ path, widthMm: width_mm }));
+}
+
+/**
+ * Paper crossed between two pieces of different built nets along one strip. Where a strip of another net is planned to
+ * cross, a patch lies between and hides what is beneath: nothing is told from there.
+ */
+function gapsIn(
+  { strip, places }: Run,
+  others: Ribbon[],
+  covers: Cover[],
+  built: (piece: number) => string,
+): Finding[] {
   const found: Finding[] = [];
   let last = -1;
+  let crossed = false;
   for (let k = 0; k < places.length; k++) {
+    if (others.some((other) => distanceToRibbon(places[k].at, other) < CROSSING_MM)) {
+      crossed = true;
+      continue;
+    }
     if (places[k].piece <= 0) continue;
     const before = places[last];
-    if (last >= 0 && before.piece !== places[k].piece && built(before.piece) !== built(places[k].piece)) {
+    const hidden = crossed;
+    crossed = false;
+    if (
+      last >= 0 &&
+      !hidden &&
+      before.piece !== places[k].piece &&
+      built(before.piece) !== built(places[k].piece)
+    ) {
       const at: Point = [(before.at[0] + places[k].at[0]) / 2, (before.at[1] + places[k].at[1]) / 2];
       const sizeMm = Math.max(STEP_MM, (k - last - 1) * STEP_MM);
       const covered = covers.some(

@@ -42,4 +42,77 @@ export const planWords = {
       .filter(([n]) => n)
       .map(([n, word]) => `${n} ${word}${n === 1 ? '' : 's'}`)
       .join(', ')} against the plan.`,
+
+  nothingPlanned:
+    'The card has no planned strips, so there is nothing to print. Draw the plan or take a suggested route first.',
+  notAPaper: (given: string) => `--paper takes a4 or letter, not "${given}".`,
+  printTitle: (title?: string) => (title ? `Plan of ${title}` : 'Plan of a tape circuit'),
+  baseSheet: 'Base, copper side',
+  baseNote:
+    'Print at 100 %, measure the bar below, cut along the outline. Lay the strips in the order of their numbers; dashes across a corner are creases. The tag at the lower edge stays in view.',
+  flapSheet: (id: string) => `Flap ${id}, closed`,
+  flapNote:
+    'As its underside meets the base, seen through from above. Planned with the flap open, it is mirrored about the fold.',
+  punchFront: 'Punch template, face of the front',
+  punchFrontNote: 'Lay it on the face of the front and prick through the crosses.',
+  punchBack: 'Punch template, back of the front',
+  punchBackNote: 'Mirrored: lay it on the back of the front and punch from there.',
+  foamSheet: 'Foam map',
+  foamNote:
+    'Cut the foam to these outlines and lay as many layers as stated, so that the front clears the cell and the lamps.',
+  foamLabel: (layers: number, mm: number) => `${layers} x ${mm} mm`,
+  tile: (row: number, rows: number, column: number, columns: number) =>
+    `part: row ${row} of ${rows}, column ${column} of ${columns}`,
+  sheetAlt: (title: string, strips: number, lamps: number, holes: number) =>
+    `${title} at its true size: ${strips} strips, ${lamps} lamps, ${holes} holes.`,
+  bar: '50 mm. If it measures otherwise, print again at 100 % without fitting to the page.',
+  barAlt: 'A bar 50 mm long to check the scale of the print.',
+  mm: (v: number) => `${v} mm`,
+  metres: (v: number) => `${v.toFixed(2)} m`,
+  half: '(split)',
+  cutHeading: 'Cut list',
+  cutNote: (roll: number) =>
+    `Lengths to cut hold one tape width more for each fold and for each end that laps another strip. Tape on the roll: ${roll} mm; narrower strips are split from it along its length.`,
+  cutColumns: ['No.', 'Strip', 'Width', 'Lies', 'Folds', 'Laps', 'Cut'],
+  cutTotal: (width: number, cut: number, roll: number) =>
+    `${width} mm wide: ${cut} mm to cut, ${roll} mm off the roll.`,
+  cutSum: (metres: number) => `In all ${metres.toFixed(2)} m off the roll.`,
+  partsHeading: 'Parts',
+  partsColumns: ['Number', 'Part'],
+  lampPart: (colour: string) => `${colour} lamp (LED)`,
+  resistorPart: (ohm: string) => `resistor ${ohm} ohm`,
+  cellPart: (kind: string) => `coin cell ${kind}`,
+  tapePart: 'copper tape',
+  patchPart: 'paper patch, 3 mm wider on each side than the strips that cross',
+  foamPart: (mm: number) => `layer of foam tape, ${mm} mm`,
+  stepsHeading: 'Building, with a test after each step',
+  test: 'Test:',
+  steps: (strips: { id: string; net: string }[], lamps: number) => [
+    {
+      do: 'Print the base sheet, measure the bar, cut the base out and fold the flaps.',
+      test: 'the bar is 50 mm long to a tenth, and the flaps close on their marks.',
+    },
+    ...strips.map(({ id, net }, k) => ({
+      do: `Lay strip ${k + 1}, ${id}. At a corner fold away from the turn and back over; at a lap fold the end under, so that copper meets copper.`,
+      test: `with a meter or a cell and a lamp: the strip conducts from end to end${
+        strips.slice(0, k).some((s) => s.net === net) ? ', also to the strips of its net laid before' : ''
+      }${strips.slice(0, k).some((s) => s.net !== net) ? ', and to no other net' : ''}.`,
+    })),
+    {
+      do: `Try each of the ${lamps} lamps on the cell, mark its plus, and fix it over its outline.`,
+      test: 'with the cell pressed in, each lamp lights as its state says; turn one that stays dark.',
+    },
+    {
+      do: 'Photograph the base and check it before anything is glued.',
+      test: 'the check says clear, or clear once what it lists has been seen to by hand.',
+    },
+    {
+      do: 'Punch the light holes, lay the foam, lay the front on loosely.',
+      test: 'every lamp shines through its hole, and the cell opens by itself when let go.',
+    },
+    {
+      do: 'Glue the front on and shut the cell in.',
+      test: 'the card lights as planned, and a child cannot reach the cell.',
+    },
+  ],
 };
