@@ -7,8 +7,8 @@ export interface CheckOptions {
   outline?: Outline;
   /** Scale of the squared picture, px/mm; 10 unless given. */
   pxPerMm?: number;
-  /** The learned segmenter; without it the classical one alone sees the copper. */
-  learned?: (sheet: SquaredSheet) => Promise<LearnedMap | undefined>;
+  /** The learned segmenter: the trained net unless given; false leaves the classical one alone. */
+  learned?: false | ((sheet: SquaredSheet) => Promise<LearnedMap | undefined>);
   /** How much is said of power; 'full' unless given. */
   depth?: 'states' | 'full';
   /** Told as each stage begins. */

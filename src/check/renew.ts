@@ -6,6 +6,8 @@ import type { Photo } from '../photo/index.ts';
 import { solveStates } from '../power/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { trace } from '../trace/index.ts';
+import { cutLamps } from './cutLamps.ts';
+import { learnedOr } from './learnedOr.ts';
 import { nets } from './nets.ts';
 import type { CheckOptions } from './options.ts';
 import { place } from './place.ts';
@@ -28,10 +30,11 @@ export interface Work {
 export async function renewFrom(from: StageName, work: Work, options: CheckOptions = {}): Promise<Checked> {
   const { photo, card } = work;
   const watch = stopwatch(options.onStage);
-  const kept = (stage: StageName) => (order.indexOf(stage) < order.indexOf(from) ? work.before : undefined);
+  const first = lampsCutAnew(from, work) ? 'trace' : from;
+  const kept = (stage: StageName) => (order.indexOf(stage) < order.indexOf(first) ? work.before : undefined);
   const { outline, sheet } = kept('square') ?? (await watch.run('square', () => place(photo, card, options)));
   const seen = kept('copper')?.seen ?? (await watch.run('copper', () => see(sheet, card, options)));
-  const mask = kept('trace')?.mask ?? applyTouchUp(seen, card.touch_up);
+  const mask = kept('trace')?.mask ?? applyTouchUp(cutLamps(seen, card), card.touch_up);
   const traced = kept('trace')?.traced ?? (await watch.run('trace', () => trace(mask, sheet)));
   const { netlist, compared } = kept('net') ?? (await watch.run('net', () => nets(traced, card)));
   const power = await watch.run('power', () =>
@@ -53,7 +56,14 @@ export async function renewFrom(from: StageName, work: Work, options: CheckOptio
   };
 }
 
+/** Without the net lamps are cut out of the mask where the card has them: one that moves changes the mask. */
+function lampsCutAnew(from: StageName, { before, card }: Work): boolean {
+  if (from !== 'net' || !before || before.seen.by !== 'classical') return false;
+  const places = ({ lamps }: Card) => JSON.stringify(lamps.map(({ plus, minus }) => [plus, minus]));
+  return places(before.card) !== places(card);
+}
+
 async function see(sheet: SquaredSheet, card: Card, options: CheckOptions): Promise<CopperMask> {
-  const learned = await options.learned?.(sheet);
+  const learned = await learnedOr(options.learned, sheet);
   return seeCopper(sheet, { teachCopper: card.teach.copper, teachPaper: card.teach.paper, learned });
 }
