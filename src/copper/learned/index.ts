@@ -1,7 +1,11 @@
 import { openNet } from '../../engine/onnx.ts';
 import { planesOf } from '../../engine/planes.ts';
+import type { RgbPicture } from '../../engine/planes.ts';
 import { scaleTo } from '../../engine/scale.ts';
 import type { SquaredSheet } from '../../sheet/index.ts';
+import { double, halve } from './halve.ts';
+import { meanChance } from './meanChance.ts';
+import { openThinGaps } from './thinGaps.ts';
 import { tiles } from './tiles.ts';
 import type { Tile } from './tiles.ts';
 
@@ -22,15 +26,27 @@ const names = ['copper', 'lamp', 'cell'] as const;
  * @throws FoilproofError when the net cannot be loaded
  */
 export async function seeCopperLearned(sheet: SquaredSheet): Promise<LearnedCopper> {
-  if (Math.abs(sheet.pxPerMm / netPxPerMm - 1) < 0.02) return read(sheet);
+  if (Math.abs(sheet.pxPerMm / netPxPerMm - 1) < 0.02) return readTwice(sheet);
   const ratio = netPxPerMm / sheet.pxPerMm;
   const size = { width: Math.round(sheet.width * ratio), height: Math.round(sheet.height * ratio) };
-  const seen = await read({ ...size, rgb: scaleTo(sheet.rgb, 3, sheet, size) });
+  const seen = await readTwice({ ...size, rgb: scaleTo(sheet.rgb, 3, sheet, size) });
   for (const name of names) seen[name] = scaleTo(seen[name], 1, size, sheet);
   return seen;
 }
 
-async function read(picture: { width: number; height: number; rgb: Uint8Array }): Promise<LearnedCopper> {
+/** The net's mean over two scales: the half one sees twice as far, the full one keeps thin gaps open. */
+async function readTwice(picture: RgbPicture): Promise<LearnedCopper> {
+  const { width, height } = picture;
+  const half = halve(picture);
+  const far = await read(half);
+  const near = await read(picture);
+  const seen = { ...near };
+  for (const name of names) seen[name] = meanChance(near[name], double(far[name], half, picture));
+  openThinGaps(seen.copper, near.copper, width, height, netPxPerMm);
+  return seen;
+}
+
+async function read(picture: RgbPicture): Promise<LearnedCopper> {
   const net = await openNet('sheet.onnx');
   const area = picture.width * picture.height;
   const seen = { copper: new Uint8Array(area), lamp: new Uint8Array(area), cell: new Uint8Array(area) };
