@@ -66,23 +66,40 @@ function nearestFirst(net: Net, traced: Traced): Near[] {
   const inside = new Set(net.pieces);
   const known = traced.clearances.filter(({ a, b }) => a !== b && inside.has(a) && inside.has(b));
   const measured = new Set(known.map(({ a, b }) => `${Math.min(a, b)} ${Math.max(a, b)}`));
-  const far: Near[] = [];
-  for (const a of net.pieces)
-    for (const b of net.pieces) if (a < b && !measured.has(`${a} ${b}`)) far.push(byCentre(a, b, traced));
+  const samples = net.pieces.map((id) => sampleOf(id, traced));
+  const far = samples.flatMap((a) =>
+    samples.filter((b) => a.id < b.id && !measured.has(`${a.id} ${b.id}`)).map((b) => byLines(a, b)),
+  );
   return [...[...known].sort((p, q) => p.mm - q.mm), ...far.sort((p, q) => p.mm - q.mm)];
 }
 
-/** Pieces that a patch or a flap joins may lie far apart; their middles tell which are neighbours well enough. */
-function byCentre(a: number, b: number, traced: Traced): Near {
-  const [atA, atB] = [middle(a, traced), middle(b, traced)];
-  return { a, b, atA, atB, mm: Math.hypot(atA[0] - atB[0], atA[1] - atB[1]) };
+/** Pieces that a patch or a flap joins may lie far apart: where their centre-lines come nearest, on a few points of each. */
+function byLines(a: Sample, b: Sample): Near {
+  let best: Near | undefined;
+  for (const atA of a.points)
+    for (const atB of b.points) {
+      const mm = Math.hypot(atA[0] - atB[0], atA[1] - atB[1]);
+      if (!best || mm < best.mm) best = { a: a.id, b: b.id, atA, atB, mm };
+    }
+  return best ?? { a: a.id, b: b.id, atA: [0, 0], atB: [0, 0], mm: Infinity };
 }
 
-function middle(id: number, traced: Traced): Point {
+const mostPoints = 40;
+
+interface Sample {
+  id: number;
+  points: Point[];
+}
+
+function sampleOf(id: number, traced: Traced): Sample {
   const piece = traced.pieces.find((candidate) => candidate.id === id);
-  if (!piece) return [0, 0];
+  if (!piece) return { id, points: [] };
+  const all = piece.lines.flatMap(({ path }) => path);
   const { x0, y0, x1, y1 } = piece.box;
-  return [(x0 + x1) / 2, (y0 + y1) / 2];
+  if (all.length === 0) return { id, points: [[(x0 + x1) / 2, (y0 + y1) / 2]] };
+  const every = Math.ceil(all.length / mostPoints);
+  const ends = piece.lines.flatMap(({ path }) => [path[0] as Point, path.at(-1) as Point]);
+  return { id, points: [...ends, ...all.filter((_, i) => i % every === 0)] };
 }
 
 function readingAt(at: Point, joins: readonly Join[]): number | undefined {
