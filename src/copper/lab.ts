@@ -19,7 +19,7 @@ const rows = [
 /** The CIE's f(t): a cube root with a straight toe. */
 export const cieF = (t: number): number => (t > 216 / 24389 ? Math.cbrt(t) : (t * (24389 / 27) + 16) / 116);
 
-const steps = 8192;
+const steps = 32768;
 const fTable = Float32Array.from({ length: steps + 2 }, (_, i) => cieF((i / steps) * 1.02));
 const toStep = steps / 1.02;
 

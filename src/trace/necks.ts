@@ -31,8 +31,13 @@ export function necksOf(piece: Piece): Neck[] {
   return found;
 }
 
+/** The narrowest point; of those alike, the one nearest the middle of the stretch. */
 function narrowest(widths: readonly number[], from: number, to: number): number {
-  let at = from;
-  for (let k = from; k < to; k++) if (widths[k] < widths[at]) at = k;
+  const least = Math.min(...widths.slice(from, to)) + 0.05;
+  const middle = (from + to - 1) / 2;
+  let at = -1;
+  for (let k = from; k < to; k++) {
+    if (widths[k] <= least && (at < 0 || Math.abs(k - middle) < Math.abs(at - middle))) at = k;
+  }
   return at;
 }

@@ -1,3 +1,4 @@
+import { boxMean } from '../../src/copper/boxMean.ts';
 import type { CopperMask } from '../../src/copper/index.ts';
 import type { SquaredSheet } from '../../src/sheet/index.ts';
 
@@ -30,7 +31,16 @@ export interface DrawnStrip {
   gapAt: readonly [number, number];
 }
 
-const size = { width: 600, height: 160, pxPerMm: 10 };
+const size = { width: 320, height: 120, pxPerMm: 10 };
+/** Row of the strip's middle, px. */
+const axis = 60;
+
+/** Normal deviates to draw noise from (Box and Muller's). */
+const noises = ((random) =>
+  Float32Array.from(
+    { length: 65536 },
+    () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random()),
+  ))(seeded(1));
 
 /** Linear reflectances: white office paper and kraft card, near the values of common Lab tables (from memory). */
 const papers = { white: [0.8, 0.8, 0.79], kraft: [0.45, 0.28, 0.16] } as const;
@@ -44,36 +54,41 @@ const copper = [0.955, 0.637, 0.538] as const;
 export function drawStrip({ seed, paper, gapMm, blurPx = 0.8, widthMm = 5 }: StripScene): DrawnStrip {
   const random = seeded(seed);
   const { width, height } = size;
-  const normal = (): number => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
-  const facets = Array.from({ length: 120 }, () => ({
+  const from = Math.floor(random() * noises.length);
+  let drawn = from;
+  const normal = (): number => noises[drawn++ & (noises.length - 1)];
+  const facets = Array.from({ length: 48 }, () => ({
     x: random() * width,
     y: random() * height,
     light: reflected(random),
     tint: 0.85 + 0.3 * random(),
   }));
-  const creases = Array.from({ length: 14 }, () => ({
+  const creases = Array.from({ length: 10 }, () => ({
     x: random() * width,
     slope: (random() - 0.5) * (random() < 0.4 ? 0.3 : 4),
     half: 0.5 + random(),
     gain: random() < 0.5 ? 0.25 : 2.5,
   }));
   const tilt = random() * 0.5 - 0.25;
-  const gapX = 200 + 200 * random();
+  const gapX = 100 + 120 * random();
   const gapSlope = (random() - 0.5) * 0.5;
-  const top = 80 - widthMm * 5;
+  const top = axis - widthMm * 5;
   const wobble = Array.from({ length: 4 }, () => ({
     f: 0.01 + 0.04 * random(),
     p: random() * 7,
     a: 0.6 * random(),
   }));
+  const edges = Float32Array.from({ length: width }, (_, i) =>
+    wobble.reduce((sum, { f, p, a }) => sum + a * Math.sin(f * i + p), 0),
+  );
   const truth = new Uint8Array(width * height);
   const light = new Float32Array(width * height * 3);
   const wash = papers[paper];
   for (let j = 0, k = 0; j < height; j++) {
     for (let i = 0; i < width; i++, k++) {
-      const edge = wobble.reduce((sum, { f, p, a }) => sum + a * Math.sin(f * i + p), 0);
+      const edge = edges[i];
       const onTape = j + 0.5 > top + edge && j + 0.5 < top + widthMm * 10 + edge;
-      const inCut = Math.abs(i + 0.5 - gapX - gapSlope * (j - 80)) < gapMm * 5;
+      const inCut = Math.abs(i + 0.5 - gapX - gapSlope * (j - axis)) < gapMm * 5;
       const shade = 0.75 * (1 + (tilt * (i - width / 2)) / width);
       const isCopper = onTape && !inCut;
       truth[k] = isCopper ? 1 : 0;
@@ -85,7 +100,7 @@ export function drawStrip({ seed, paper, gapMm, blurPx = 0.8, widthMm = 5 }: Str
     }
   }
   const seen = blur(light, width, height, blurPx);
-  const rgb = Uint8ClampedArray.from(seen, (v) => 255 * transfer(v) + 1.5 * normal());
+  const rgb = Uint8ClampedArray.from(seen, (v) => codes[Math.min(4095, v * 4095) | 0] + 1.5 * normal());
   return {
     sheet: {
       ...size,
@@ -96,7 +111,7 @@ export function drawStrip({ seed, paper, gapMm, blurPx = 0.8, widthMm = 5 }: Str
       photoPxPerMm: 10,
     },
     truth,
-    gapAt: [gapX / 10, 8],
+    gapAt: [gapX / 10, axis / 10],
   };
 }
 
@@ -118,43 +133,33 @@ function mirror(
   let least = Infinity;
   for (const facet of facets) {
     const d = (facet.x - i) ** 2 + (facet.y - j) ** 2;
-    if (d < least) [nearest, least] = [facet, d];
+    if (d >= least) continue;
+    nearest = facet;
+    least = d;
   }
   let light = nearest.light * nearest.tint * (1 + 0.3 * Math.sin((i - nearest.x) / 5 + (j - nearest.y) / 9));
   for (const { x, slope, half, gain } of creases) {
-    if (Math.abs(i - x - slope * (j - 80)) < half * Math.hypot(1, slope)) light *= gain;
+    if (Math.abs(i - x - slope * (j - axis)) < half * Math.hypot(1, slope)) light *= gain;
   }
   return Math.max(0.01, light);
 }
 
-const transfer = (v: number): number => {
-  const u = Math.min(1, Math.max(0, v));
-  return u <= 0.0031308 ? 12.92 * u : 1.055 * u ** (1 / 2.4) - 0.055;
-};
+/** 8-bit codes, unrounded, of linear light 0..1 in 4096 steps (IEC 61966-2-1). */
+const codes = Float32Array.from({ length: 4096 }, (_, n) => {
+  const u = n / 4095;
+  return 255 * (u <= 0.0031308 ? 12.92 * u : 1.055 * u ** (1 / 2.4) - 0.055);
+});
 
-/** Separable Gauss of three interleaved planes. */
+/** Nearly a Gauss: as many means over 3 x 3 pixels, each of variance 2/3, as come nearest to it. */
 function blur(light: Float32Array, width: number, height: number, sigma: number): Float32Array {
-  const reach = Math.ceil(3 * sigma);
-  const kernel = Array.from({ length: 2 * reach + 1 }, (_, n) => Math.exp(-0.5 * ((n - reach) / sigma) ** 2));
-  const total = kernel.reduce((sum, v) => sum + v, 0);
-  const pass = (from: Float32Array, dx: number, dy: number): Float32Array => {
-    const to = new Float32Array(from.length);
-    for (let j = 0, k = 0; j < height; j++) {
-      for (let i = 0; i < width; i++) {
-        for (let c = 0; c < 3; c++, k++) {
-          let sum = 0;
-          for (let n = -reach; n <= reach; n++) {
-            const u = Math.min(width - 1, Math.max(0, i + n * dx));
-            const v = Math.min(height - 1, Math.max(0, j + n * dy));
-            sum += kernel[n + reach] * from[(v * width + u) * 3 + c];
-          }
-          to[k] = sum / total;
-        }
-      }
-    }
-    return to;
-  };
-  return pass(pass(light, 1, 0), 0, 1);
+  const passes = Math.max(1, Math.round(1.5 * sigma * sigma));
+  const out = new Float32Array(light.length);
+  for (let c = 0; c < 3; c++) {
+    let plane = new Float32Array(width * height).map((_, k) => light[3 * k + c]);
+    for (let n = 0; n < passes; n++) plane = new Float32Array(boxMean(plane, width, height, 1));
+    plane.forEach((v, k) => (out[3 * k + c] = v));
+  }
+  return out;
 }
 
 /** The strip's whole band as a filled mask, the cut bridged, so that the picture alone has to tell the cut. */
@@ -163,7 +168,7 @@ export function bridgedMask({ sheet, truth }: DrawnStrip): CopperMask {
   const filled = truth.slice();
   for (let j = 0; j < height; j++) {
     for (let i = 0; i < width; i++) {
-      if (!truth[j * width + i] && j > 80 - 24 && j < 80 + 24) filled[j * width + i] = 1;
+      if (!truth[j * width + i] && Math.abs(j - axis) < 24) filled[j * width + i] = 1;
     }
   }
   return {

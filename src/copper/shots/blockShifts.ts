@@ -14,7 +14,7 @@ const leastContrast = 0.03;
 
 /**
  * Where each block of one picture lies in another, by normalised cross-correlation, to a fraction of a pixel. Flat
- * blocks and blocks that changed their look are left out.
+ * blocks and blocks that changed their look are left out; neighbouring blocks overlap by half.
  * @param a,b row-major lightness planes of one size
  * @param side of a block, px
  * @param reach greatest displacement looked for, px
@@ -29,8 +29,8 @@ export function blockShifts(
 ): Shift[] {
   const [flatA, flatB] = [a, b].map((plane) => highPass(plane, width, height, side >> 1));
   const found: Shift[] = [];
-  for (let j = reach + 1; j + side + reach < height; j += side) {
-    for (let i = reach + 1; i + side + reach < width; i += side) {
+  for (let j = reach + 1; j + side + reach < height; j += side >> 1) {
+    for (let i = reach + 1; i + side + reach < width; i += side >> 1) {
       const shift = matchBlock(flatA, flatB, width, i, j, side, reach);
       if (shift) found.push({ x: i + side / 2, y: j + side / 2, dx: shift[0], dy: shift[1] });
     }
