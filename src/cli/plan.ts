@@ -1,9 +1,9 @@
 import { writeFile } from 'node:fs/promises';
 import { extname } from 'node:path';
 import { printPlan } from '../plan/index.ts';
+import type { PrintPaper } from '../plan/index.ts';
 import { fontsInNode } from '../record/pdf/fontsInNode.ts';
 import { cliWords } from '../words/en/cli.ts';
-import { planWords } from '../words/en/plan.ts';
 import { FoilproofError } from '../words/index.ts';
 import { readArguments } from './readArguments.ts';
 import { readCard } from './readCard.ts';
@@ -17,11 +17,18 @@ export async function planCommand(args: string[]): Promise<number> {
   if (files.length !== 1) throw new FoilproofError(cliWords.noCard('plan'));
   const print = values.get('print');
   if (!print || extname(print).toLowerCase() !== '.pdf') throw new FoilproofError(cliWords.noPrint);
-  const paper = values.get('paper') ?? 'a4';
-  if (paper !== 'a4' && paper !== 'letter') throw new FoilproofError(planWords.notAPaper(paper));
+  const paper = paperOf(values.get('paper'));
   const card = await readCard(files[0]);
   if (!card.plan || card.plan.strips.length === 0) throw new FoilproofError(cliWords.noPlan(files[0]));
-  const fonts = await fontsInNode();
-  await writeFile(print, await printPlan(card, { paper, fonts, made: new Date() }));
+  const pdf = await printPlan(card, { paper, fonts: await fontsInNode(), made: new Date() });
+  await writeFile(print, pdf).catch(() => {
+    throw new FoilproofError(cliWords.cannotWrite(print));
+  });
   return 0;
+}
+
+function paperOf(name: string | undefined): PrintPaper {
+  const paper = (name ?? 'a4').toLowerCase();
+  if (paper === 'a4' || paper === 'letter') return paper;
+  throw new FoilproofError(cliWords.badPaper(paper));
 }

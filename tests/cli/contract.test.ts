@@ -158,6 +158,11 @@ describe('foilproof power', () => {
 });
 
 describe('foilproof plan', () => {
+  it('prints the plan as a PDF', async () => {
+    expect(await planCommand([fixture('sound.card.json'), '--print', file('plan.pdf')])).toBe(0);
+    expect((await readFile(file('plan.pdf'))).subarray(0, 5).toString()).toBe('%PDF-');
+  });
+
   it('asks for a file to print to', async () => {
     await expect(planCommand([fixture('sound.card.json')])).rejects.toThrow('--print');
   });

@@ -6,7 +6,7 @@ export const cliWords = {
                            [--report FILE.html|.pdf|.svg] [--squared FILE.png]
   foilproof compare --built A.png --plan B.png [--px-per-mm N] [--json]
   foilproof power CARD.json [--json]
-  foilproof plan CARD.json --print FILE.pdf
+  foilproof plan CARD.json --print FILE.pdf [--paper a4|letter]
 
 PHOTO may be a folder. Exit status: 0 clear, 1 findings that hold, 2 could not check.`,
   unknownCommand: (name: string) =>
@@ -19,6 +19,7 @@ PHOTO may be a folder. Exit status: 0 clear, 1 findings that hold, 2 could not c
   noFile: (path: string) => `There is no file ${path}.`,
   emptyFolder: (path: string) => `The folder ${path} holds no photograph (JPEG, PNG or WebP).`,
   noPlanPower: 'The card has no plan: every lamp is taken as fed straight from the cell.',
+  badPaper: (name: string) => `The plan is printed on a4 or letter paper, not on ${name}.`,
   noPrint: 'foilproof plan needs --print and the name of a PDF file to write.',
   badReport: (path: string) => `A report is written as .html, .pdf or .svg, not as ${path}.`,
   notPng: (option: string, path: string) => `${option} writes a PNG file, not ${path}.`,
