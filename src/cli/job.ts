@@ -8,7 +8,6 @@ import { checkJson } from '../record/index.ts';
 import type { CheckJson } from '../record/index.ts';
 import { cliWords } from '../words/en/cli.ts';
 import { copperWords } from '../words/en/copper.ts';
-import { copperWords } from '../words/en/copper.ts';
 import type { Outputs } from './outputNames.ts';
 import { writeOutputs } from './writeOutputs.ts';
 
