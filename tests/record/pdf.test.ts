@@ -7,7 +7,7 @@ import { harbour, someFindings } from './harbour.ts';
 import { plainPicture } from './picture.ts';
 
 /** The record as an independent reader opens it. */
-async function opened(paper: Paper) {
+async function made(paper: Paper) {
   const { checked, card } = harbour(someFindings);
   const squared = await plainPicture();
   const bytes = await pdfRecord(checked, solveStates(checked.netlist, checked.traced, card), card, {
@@ -19,6 +19,15 @@ async function opened(paper: Paper) {
   const size = bytes.length;
   const raw = Buffer.from(bytes).toString('latin1');
   return { pdf: await getDocument({ data: bytes, verbosity: 0 }).promise, size, raw, card };
+}
+
+const records = new Map<Paper, ReturnType<typeof made>>();
+
+/** Each paper's record is made and opened once. */
+function opened(paper: Paper): ReturnType<typeof made> {
+  const record = records.get(paper) ?? made(paper);
+  records.set(paper, record);
+  return record;
 }
 
 interface Node {

@@ -31,6 +31,8 @@ export async function openPdf(
     size: [pageWidth, pageHeight],
     margin: marginPt,
     bufferPages: true,
+    // No font of its own to begin with: in the browser pdfkit carries none.
+    font: '',
     pdfVersion: '1.7',
     lang: record.language,
     tagged: true,
