@@ -18,3 +18,5 @@ export { cellDiametersMm, checkScaleByCell } from './scaleCheck.ts';
 export type { ScaleCheck } from './scaleCheck.ts';
 export { inchSizes, isoSizes, isoToleranceMm, mmPerInch, nearestSize, sheetSizes } from './sizes.ts';
 export type { SheetSize } from './sizes.ts';
+export { findIdCard, idCardMm, measureBase } from './idCard.ts';
+export type { IdCard } from './idCard.ts';

@@ -1,6 +1,6 @@
 import type { WorkPicture } from './work.ts';
 
-/** Edge pixels after thinning, each with its sub-pixel place and normal. Arrays of length `count`. */
+/** Edge pixels after thinning, each with its sub-pixel place and normal, by rising angle. Arrays of length `count`. */
 export interface Edges {
   count: number;
   x: Float32Array;
@@ -52,13 +52,40 @@ export function findEdges(work: WorkPicture): Edges {
       out.weight.push(Math.min(1, (relative - 1) / 2 + 0.15));
     }
   }
-  return {
-    count: out.x.length,
-    x: Float32Array.from(out.x),
-    y: Float32Array.from(out.y),
-    angle: Float32Array.from(out.angle),
-    weight: Float32Array.from(out.weight),
+  return byAngle(out);
+}
+
+/** Sorted by angle, so that the edges parallel to a line are a run or two of the arrays. */
+function byAngle(found: Record<'x' | 'y' | 'angle' | 'weight', number[]>): Edges {
+  const order = Uint32Array.from(found.x, (_, i) => i).sort((a, b) => found.angle[a] - found.angle[b]);
+  const pick = (values: number[]) => {
+    const sorted = new Float32Array(order.length);
+    for (let i = 0; i < order.length; i++) sorted[i] = values[order[i]];
+    return sorted;
   };
+  const { x, y, angle, weight } = found;
+  return { count: order.length, x: pick(x), y: pick(y), angle: pick(angle), weight: pick(weight) };
+}
+
+/** The runs [from, to) of edges whose normal lies within `reach` rad of an angle, direction aside. */
+export function runsNear(edges: Edges, angle: number, reach: number): [number, number][] {
+  const mid = ((angle % Math.PI) + Math.PI) % Math.PI;
+  const first = (a: number) => firstAtLeast(edges.angle, a);
+  const runs: [number, number][] = [[first(mid - reach), first(mid + reach)]];
+  if (mid < reach) runs.push([first(Math.PI + mid - reach), edges.count]);
+  if (mid > Math.PI - reach) runs.push([0, first(mid + reach - Math.PI)]);
+  return runs;
+}
+
+function firstAtLeast(sorted: Float32Array, value: number): number {
+  let low = 0;
+  let high = sorted.length;
+  while (low < high) {
+    const mid = (low + high) >> 1;
+    if (sorted[mid] < value) low = mid + 1;
+    else high = mid;
+  }
+  return low;
 }
 
 /** Largest rate of change over the three planes and the angle 0..pi of its direction. */

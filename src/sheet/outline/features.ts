@@ -1,4 +1,4 @@
-import type { Point } from '../../geometry/index.ts';
+import type { Point, Quad } from '../../geometry/index.ts';
 import { applyHomography, homographyFromQuad } from '../homography.ts';
 import { supportPast } from './quads.ts';
 import type { Candidate } from './quads.ts';
@@ -40,6 +40,28 @@ export function featuresOf(
     c.areaShare,
     Math.sqrt(c.areaShare),
   ];
+}
+
+/**
+ * Share of the worst side along which paper lies outside it and something else inside: the side of a strip of tape
+ * taken for the side of the sheet.
+ */
+export function tapeSide(work: WorkPicture, corners: Quad, base: Size | undefined): number {
+  const size = base ?? usualBase;
+  const m = homographyFromQuad(corners, size);
+  const at = (x: number, y: number) => read(work, applyHomography(m, [x, y]));
+  const paper = paperColour(at, size);
+  const like = (c: Colour) => tint(c, paper) < 0.12 && Math.abs(c[0] - paper[0]) < 0.35 * paper[0] + 6;
+  const shares = [0, 1, 2, 3].map((side) => {
+    let on = 0;
+    for (let k = 0; k < segments; k++) {
+      const within = band(at, size, side, k, inside);
+      const out = band(at, size, side, k, outside);
+      if (within && out && like(out) && !like(within)) on++;
+    }
+    return on / segments;
+  });
+  return Math.max(...shares);
 }
 
 const named = ['support', 'contrast', 'size', 'paper', 'notBeyond', 'even', 'endsThere'];

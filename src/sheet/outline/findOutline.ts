@@ -1,119 +1,39 @@
-import type { Point, Quad } from '../../geometry/index.ts';
+import type { Quad } from '../../geometry/index.ts';
 import type { Photo } from '../../photo/index.ts';
-import { turnCorners } from '../homography.ts';
+import type { BaseMap } from '../learned/index.ts';
 import type { Outline } from '../types.ts';
-import { certaintyFeatures, certaintyOf } from './certainty.ts';
-import { choose } from './choose.ts';
-import type { Chosen } from './choose.ts';
-import { findEdges, scaled } from './edges.ts';
-import { fitSides } from './fitSides.ts';
-import type { FittedSides } from './fitSides.ts';
-import { findLines, mergeScales } from './lines.ts';
-import type { Line } from './lines.ts';
-import { poseMisfit } from './pose.ts';
-import { candidateQuads } from './quads.ts';
-import { quarter, workPicture } from './work.ts';
-import type { WorkPicture } from './work.ts';
+import { cutOut } from './cutOut.ts';
+import { look, proposeOutlines } from './propose.ts';
+import type { BaseMm } from './propose.ts';
 
-/** Perimeter of a usual card where the size is not known: it only sets how far round the sides are looked at. */
-const usualPerimeterMm = 500;
-
-export interface BaseMm {
-  width: number;
-  height: number;
+export interface FindOptions {
+  /** Where a learned segmenter believes the base to be; lines and ranking then heed it. */
+  baseMap?: BaseMap;
 }
 
-/** One judged proposal, with what its certainty rests on. */
-export interface Proposal {
-  outline: Outline;
-  features: number[];
-}
+/** Under this the picture is looked at a second time, by colour. */
+const sure = 0.6;
 
 /**
  * Finds the base in a photograph by its four sides. The turn cannot be known from the outline alone: the corners
  * begin at the one nearest the picture's top left that the base's shape allows (`turnCorners` gives the others).
+ * Where the straight edges alone leave it in doubt, the sheet is cut out of the picture by its colours and the
+ * border of that joins the search.
  * @param base its size in mm; undefined when not known, which makes the answer less certain
  * @returns undefined when nothing like a base is seen
  */
-export async function findOutline(photo: Photo, base: BaseMm | undefined): Promise<Outline | undefined> {
-  return proposeOutlines(photo, base)[0]?.outline;
-}
-
-/** The likeliest outlines, most certain first. */
-export function proposeOutlines(photo: Photo, base: BaseMm | undefined): Proposal[] {
-  const work = workPicture(photo);
-  const candidates = candidateQuads(linesOf(work), work, base, 130);
-  const fitted = choose(work, candidates, base, 4).flatMap((chosen) => {
-    const fit = fitOne(photo, chosen, work.step, base);
-    return fit ? [fit] : [];
-  });
-  return fitted
-    .slice(0, 2)
-    .map((one) => proposal(photo, one, leadOf(one, fitted), base))
-    .sort((a, b) => b.outline.certainty - a.outline.certainty);
-}
-
-/** Straight lines at full and at a quarter of the work scale. */
-export function linesOf(work: WorkPicture): Line[] {
-  const { width, height } = work;
-  const fine = findLines(findEdges(work), width, height, 60, 1);
-  const coarseEdges = scaled(findEdges(quarter(work)), 4);
-  const coarse = findLines(coarseEdges, width, height, 40, 4);
-  return mergeScales(fine, coarse, coarseEdges, width, height);
-}
-
-interface Fitted {
-  chosen: Chosen;
-  fit: FittedSides;
-  pxPerMm: number;
-}
-
-function fitOne(photo: Photo, chosen: Chosen, step: number, base: BaseMm | undefined): Fitted | undefined {
-  const quad = chosen.candidate.corners.map(([x, y]) => [x * step, y * step]) as unknown as Quad;
-  const pxPerMm = perimeter(quad) / (base ? 2 * (base.width + base.height) : usualPerimeterMm);
-  const fit = fitSides(photo, quad, 3 * step + 2, pxPerMm);
-  return fit && { chosen, fit, pxPerMm };
-}
-
-/** By how much a proposal outranks the best other one that, once fitted, is truly another outline. */
-function leadOf(one: Fitted, all: Fitted[]): number {
-  const others = all.filter(
-    (o) => o !== one && farthest(o.fit.cornersPx, one.fit.cornersPx) > 1.5 * one.pxPerMm,
-  );
-  return others.length === 0 ? 10 : one.chosen.score - Math.max(...others.map((o) => o.chosen.score));
-}
-
-/** Largest distance of a corner from the other figure's nearest, px. */
-function farthest(a: Quad, b: Quad): number {
-  return Math.max(...a.map((p) => Math.min(...b.map((q) => Math.hypot(p[0] - q[0], p[1] - q[1])))));
-}
-
-function proposal(
+export async function findOutline(
   photo: Photo,
-  { chosen, fit, pxPerMm }: Fitted,
-  lead: number,
   base: BaseMm | undefined,
-): Proposal {
-  const centre: Point = [photo.width / 2, photo.height / 2];
-  const long = Math.max(photo.width, photo.height);
-  const misfit = base ? poseMisfit(fit.cornersPx, base, centre, long).misfit : 0.05;
-  const residualMm = fit.residualPx / pxPerMm;
-  const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm);
-  const certainty = certaintyOf(features);
-  return {
-    features,
-    outline: { cornersPx: pictureUp(fit.cornersPx, base), certainty, k1: fit.k1, residualMm },
-  };
+  { baseMap }: FindOptions = {},
+): Promise<Outline | undefined> {
+  const seen = look(photo);
+  const first = proposeOutlines(photo, seen, base, baseMap)[0];
+  if (baseMap || (first && first.outline.certainty >= sure)) return first?.outline;
+  const map = await cutOut(seen.work, first && onWork(first.outline.cornersPx, seen.work.step));
+  const second = proposeOutlines(photo, seen, base, map)[0];
+  if (!first || (second && second.outline.certainty > first.outline.certainty)) return second?.outline;
+  return first.outline;
 }
 
-function perimeter(q: Quad): number {
-  return q.reduce((sum, p, i) => sum + Math.hypot(q[(i + 1) % 4][0] - p[0], q[(i + 1) % 4][1] - p[1]), 0);
-}
-
-/** Turns the corners so that the first lies uppermost left; by halves where the base is not square. */
-function pictureUp(quad: Quad, base: BaseMm | undefined): Quad {
-  const square = !base || Math.abs(base.width - base.height) < 0.01 * base.width;
-  const turns = square ? [0, 1, 2, 3] : [0, 2];
-  const lean = ([x, y]: Point) => x + y;
-  return turns.map((t) => turnCorners(quad, t)).reduce((a, b) => (lean(b[0]) < lean(a[0]) ? b : a));
-}
+const onWork = (quad: Quad, step: number) => quad.map(([x, y]) => [x / step, y / step]) as unknown as Quad;

@@ -1,4 +1,5 @@
 import type { Point } from '../../geometry/index.ts';
+import { runsNear } from './edges.ts';
 import type { Edges } from './edges.ts';
 
 /** A straight line nx x + ny y = rho with the edge evidence along it. Work px. */
@@ -102,19 +103,19 @@ function refine(edges: Edges, nx0: number, ny0: number, rho0: number, grain: num
     let sxx = 0;
     let sxy = 0;
     let syy = 0;
-    const angle = Math.atan2(ny, nx);
-    for (let i = 0; i < edges.count; i++) {
-      const x = edges.x[i];
-      const y = edges.y[i];
-      if (Math.abs(nx * x + ny * y - rho) > reach) continue;
-      if (!parallel(edges.angle[i], angle)) continue;
-      const w = edges.weight[i];
-      sw += w;
-      sx += w * x;
-      sy += w * y;
-      sxx += w * x * x;
-      sxy += w * x * y;
-      syy += w * y * y;
+    for (const [from, to] of runsNear(edges, Math.atan2(ny, nx), nearAngle)) {
+      for (let i = from; i < to; i++) {
+        const x = edges.x[i];
+        const y = edges.y[i];
+        if (Math.abs(nx * x + ny * y - rho) > reach) continue;
+        const w = edges.weight[i];
+        sw += w;
+        sx += w * x;
+        sy += w * y;
+        sxx += w * x * x;
+        sxy += w * x * y;
+        syy += w * y * y;
+      }
     }
     if (sw < 12 / grain) return undefined;
     const mx = sx / sw;
@@ -129,12 +130,6 @@ function refine(edges: Edges, nx0: number, ny0: number, rho0: number, grain: num
     votes = sw;
   }
   return { nx, ny, rho, votes };
-}
-
-/** Whether two angles of normals agree but for direction. */
-function parallel(a: number, b: number): boolean {
-  const d = Math.abs(a - b) % Math.PI;
-  return d < nearAngle || d > Math.PI - nearAngle;
 }
 
 function sameLine(
@@ -161,13 +156,14 @@ function evidence(
   const length = Math.ceil(2 * diagonal) + 4;
   const t0 = -diagonal - 2;
   const own = new Float32Array(length);
-  const angle = Math.atan2(line.ny, line.nx);
-  for (let i = 0; i < edges.count; i++) {
-    const d = Math.abs(line.nx * edges.x[i] + line.ny * edges.y[i] - line.rho);
-    if (d > near * grain || !parallel(edges.angle[i], angle)) continue;
-    const t = Math.round(-line.ny * edges.x[i] + line.nx * edges.y[i] - t0);
-    const w = Math.min(1, 2 * edges.weight[i]);
-    for (let k = t - grain; k <= t + grain; k++) if (own[k] < w) own[k] = w;
+  for (const [from, to] of runsNear(edges, Math.atan2(line.ny, line.nx), nearAngle)) {
+    for (let i = from; i < to; i++) {
+      const d = Math.abs(line.nx * edges.x[i] + line.ny * edges.y[i] - line.rho);
+      if (d > near * grain) continue;
+      const t = Math.round(-line.ny * edges.x[i] + line.nx * edges.y[i] - t0);
+      const w = Math.min(1, 2 * edges.weight[i]);
+      for (let k = t - grain; k <= t + grain; k++) if (own[k] < w) own[k] = w;
+    }
   }
   const sum = new Float32Array(length + 1);
   for (let k = 0; k < length; k++) sum[k + 1] = sum[k] + own[k];
@@ -196,17 +192,18 @@ const clamp = (v: number, length: number) => Math.min(Math.max(v, 0), length - 1
 /**
  * The lines of two scales in one list: a coarse line stays only where no fine one says the same, and a fine line
  * takes over what the coarse edges show along it.
+ * @param grain of the coarse edges
  */
 export function mergeScales(
   fine: Line[],
   coarse: Line[],
   coarseEdges: Edges,
-  width: number,
-  height: number,
+  grain: number,
+  { width, height }: { width: number; height: number },
 ): Line[] {
   const diagonal = Math.hypot(width, height);
   const merged = fine.map((line) => {
-    const other = evidence(coarseEdges, line, diagonal, 4).sum;
+    const other = evidence(coarseEdges, line, diagonal, grain).sum;
     const sum = new Float32Array(line.sum.length);
     for (let k = 1; k < sum.length; k++) {
       sum[k] = sum[k - 1] + Math.max(line.sum[k] - line.sum[k - 1], other[k] - other[k - 1]);

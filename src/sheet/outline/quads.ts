@@ -30,12 +30,14 @@ const mostMisfit = 0.11;
  * Every convex four-sided figure of the given lines that is large enough, has some evidence on each side and can be
  * the image of the base, best first.
  * @param base size in mm; undefined admits every shape
+ * @param leastShare of the picture that it must cover
  */
 export function candidateQuads(
   lines: Line[],
   picture: Bounds,
   base: { width: number; height: number } | undefined,
   most: number,
+  leastShare = 0.03,
 ): Candidate[] {
   const cross = crossings(lines, picture);
   const n = lines.length;
@@ -53,7 +55,7 @@ export function candidateQuads(
             ends[a].support,
             ends[b].support,
           );
-          if (made) judge(made, picture, base, found);
+          if (made) judge(made, picture, base, leastShare, found);
         }
       }
     }
@@ -134,11 +136,12 @@ function judge(
   made: Made,
   picture: Bounds,
   base: { width: number; height: number } | undefined,
+  leastShare: number,
   found: Candidate[],
 ): void {
   const area = signedArea(made.corners);
   const share = Math.abs(area) / (picture.width * picture.height);
-  if (share < 0.03 || !convex(made.corners)) return;
+  if (share < leastShare || !convex(made.corners)) return;
   const right = area > 0 ? made : reversed(made);
   const { corners } = right;
   const least = Math.min(...right.support);
