@@ -5,9 +5,13 @@ import type { Case } from './case.ts';
 import { distance } from './distance.ts';
 import { bridges } from './findings/bridges.ts';
 import { missedContacts, rimShorts } from './findings/contacts.ts';
+import { closedFlapBridges } from './findings/flaps.ts';
 import { gaps } from './findings/gaps.ts';
 import { lampsOffStrip, litTooSoon, reversedLamps, unfedLamps } from './findings/lamps.ts';
 import { looseEnds, narrowNecks, nearEdges, seams, tightPlaces } from './findings/layout.ts';
+import { nestFindings } from './findings/nest.ts';
+import { scantPatches } from './findings/patches.ts';
+import { litByAnother, strokesOutOfOrder } from './findings/strokes.ts';
 import { laidStrips } from './laidStrips.ts';
 import { notSeen } from './notSeen.ts';
 import { ranked } from './ranked.ts';
@@ -43,14 +47,17 @@ export function buildNetlist(traced: Traced, card: Card, attached: Attached = at
 
 /** Faults, each told once by what caused it. */
 function rootCauses(found: Case): Finding[] {
-  const joined = [...bridges(found), ...rimShorts(found)];
+  const joined = [...bridges(found), ...rimShorts(found), ...closedFlapBridges(found)];
   const roots = [
     ...joined,
     ...gaps(found),
     ...lampsOffStrip(found),
     ...reversedLamps(found, joined.length > 0),
     ...missedContacts(found),
-    ...(joined.length > 0 ? [] : litTooSoon(found)),
+    ...strokesOutOfOrder(found),
+    ...(joined.length > 0 ? [] : [...litTooSoon(found), ...litByAnother(found)]),
+    ...nestFindings(found),
+    ...scantPatches(found),
   ];
   const explained = new Set(roots.flatMap(({ lamps }) => lamps));
   return [...roots, ...unfedLamps(found, explained)];

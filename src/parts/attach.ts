@@ -9,6 +9,10 @@ import type { Attached } from './types.ts';
 export function attach(traced: Traced, card: Card): Attached {
   const lamps = card.lamps.flatMap((lamp) => lampPads(traced, lamp));
   const faces = card.cell ? cellFaces(traced, card, card.cell) : { pads: [], nest: [] };
-  const contacts = card.contacts.flatMap((contact) => contactSides(traced, contact, card));
-  return { pads: [...lamps, ...faces.pads, ...contacts], nest: faces.nest };
+  const contacts = card.contacts.map((contact) => contactSides(traced, contact, card));
+  return {
+    pads: [...lamps, ...faces.pads, ...contacts.flatMap(({ pads }) => pads)],
+    nest: faces.nest,
+    meetings: contacts.flatMap(({ meetings }) => meetings),
+  };
 }

@@ -1,6 +1,7 @@
 import type { Card, Contact } from '../card/index.ts';
-import { mirrorAbout, type Point } from '../geometry/index.ts';
+import type { Point } from '../geometry/index.ts';
 import type { Traced } from '../trace/index.ts';
+import { flapSides, type FlapMeeting } from './flapContact.ts';
 import { flapOver } from './flaps.ts';
 import { nearPieces, type NearPiece } from './nearest.ts';
 import type { PadPlace } from './types.ts';
@@ -8,36 +9,33 @@ import type { PadPlace } from './types.ts';
 /** A tapped side of a contact lies on its copper within this, mm. */
 const tapMm = 2.5;
 
+/** A contact's sides, and how a flap's copper meets them. */
+export interface ContactSides {
+  pads: PadPlace[];
+  meetings: FlapMeeting[];
+}
+
 /**
  * The sides that a contact joins: 'C1a', 'C1b', and more letters where its reach holds more pieces. The copper of a
  * flap that closes it is one of them: it lies where closing brings it onto the contact.
  */
-export function contactSides(traced: Traced, contact: Contact, card: Card): PadPlace[] {
+export function contactSides(traced: Traced, contact: Contact, card: Card): ContactSides {
   const sides = sidesOf(contact);
-  if (sides) return sides.map((at, k) => side(traced, `${contact.id}${letter(k)}`, at));
+  if (sides)
+    return { pads: sides.map((at, k) => side(traced, `${contact.id}${letter(k)}`, at)), meetings: [] };
   const at = contact.at as Point;
   const flap = card.flaps.find(({ id }) => id === contact.flap);
-  const onBase = meant(
-    nearPieces(traced, at, contact.reach_mm).filter(({ at: p }) => !flap || !flapOver(flap, p)),
+  const near = meant(
+    nearPieces(traced, at, contact.reach_mm, (p) => !card.flaps.some((each) => flapOver(each, p))),
   );
-  const landing = flap ? mirrorAbout(flap.fold)(at) : undefined;
-  const onFlap = landing
-    ? nearPieces(traced, landing, contact.reach_mm, (p) => flapOver(flap!, p)).slice(0, 1)
-    : [];
-  const near = [...onBase, ...onFlap].filter(
-    (each, k, all) => all.findIndex(({ piece }) => piece === each.piece) === k,
-  );
-  const found: PadPlace[] = near.map(({ piece, mm, at: place }, k) => ({
-    pad: `${contact.id}${letter(k)}`,
-    at: place,
-    piece,
-    mm,
-    certainty: 0.95,
-  }));
-  for (let k = found.length; k < 2; k++) {
-    found.push({ pad: `${contact.id}${letter(k)}`, at, piece: 0, mm: Infinity, certainty: 0.9 });
-  }
-  return found;
+  const closed = flap && flapSides(traced, contact, flap, at, near);
+  const found: Omit<PadPlace, 'pad'>[] =
+    closed?.pads ?? near.map(({ piece, mm, at: place }) => ({ at: place, piece, mm, certainty: 0.95 }));
+  while (found.length < 2) found.push({ at, piece: 0, mm: Infinity, certainty: 0.9 });
+  return {
+    pads: found.map((each, k) => ({ pad: `${contact.id}${letter(k)}`, ...each })),
+    meetings: closed?.meetings ?? [],
+  };
 }
 
 /** The two nearest pieces, and those not much farther: a finger's width, not a passing rail. */

@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/index.ts';
+import type { FlapMeeting } from './flapContact.ts';
 
 /** Where one pad meets copper. */
 export interface PadPlace {
@@ -29,4 +30,6 @@ export interface NestPiece {
 export interface Attached {
   pads: PadPlace[];
   nest: NestPiece[];
+  /** How the copper of closed flaps meets the strips of their contacts. */
+  meetings: FlapMeeting[];
 }

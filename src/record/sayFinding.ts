@@ -67,9 +67,9 @@ function sentences(finding: Finding, lengths: Lengths): Said {
       return { say: say(lamp, fact('side')), do: act(fact('side')), settle: settle(lamp) };
     }
     case 'lit-at-rest':
-      return { ...words.litAtRest, say: words.litAtRest.say(lamp, fact('state')) };
+      return litTooSoon(finding, length);
     case 'missed-contact':
-      return { ...words.missedContact, say: missed(fact('of'), Number(facts.sides ?? 0)) };
+      return missedContact(finding, size, length);
     case 'missing-strip':
       return { ...words.missingStrip, say: words.missingStrip.say(fact('strip')) };
     case 'extra-strip':
@@ -79,7 +79,9 @@ function sentences(finding: Finding, lengths: Lengths): Said {
     case 'shifted-lamp':
       return { ...words.shiftedLamp, say: words.shiftedLamp.say(lamp, size) };
     case 'tight':
-      return { ...words.tight, say: words.tight.say(size, length('limit')) };
+      return facts.patch
+        ? { ...words.patch, say: words.patch.say(fact('patch'), size, length('limit')) }
+        : { ...words.tight, say: words.tight.say(size, length('limit')) };
     case 'narrow-neck':
       return { ...words.narrowNeck, say: words.narrowNeck.say(size, length('usual')) };
     case 'seam':
@@ -92,10 +94,11 @@ function sentences(finding: Finding, lengths: Lengths): Said {
 }
 
 function sayBridge({ facts, sizeMm }: Finding, size: string): Said {
-  const { say, join, heat, do: act, settle } = words.bridge;
+  const { say, join, heat, closed, do: act, settle } = words.bridge;
   const [between, and] = [String(facts.between), String(facts.and)];
   const what = facts.join || sizeMm === undefined ? join(between, and) : say(size, between, and);
-  return { say: facts.shorts ? what + heat : what, do: act, settle };
+  const when = facts.closed ? closed(String(facts.closed)) : '';
+  return { say: what + when + (facts.shorts ? heat : ''), do: act, settle };
 }
 
 function cellReversed(lamps: string): Said {
@@ -110,7 +113,34 @@ function allOf(
   return { say: say(lamp), do: act(lamp), settle: settle(lamp) };
 }
 
-function missed(of: string, sides: number): string {
-  if (of.startsWith('cell')) return words.missedContact.cell;
-  return sides === 0 ? words.missedContact.none(of) : words.missedContact.one(of);
+function litTooSoon({ lamps, facts }: Finding, length: (key: string) => string): Said {
+  const lamp = lamps.join(', ');
+  if (facts.of === 'nest') return nest(words.nest.low, words.nest.raise, length);
+  if (!facts.another) return { ...words.litAtRest, say: words.litAtRest.say(lamp, String(facts.state)) };
+  return { ...words.wrongStep, say: words.wrongStep.say(lamp, String(facts.state), String(facts.contact)) };
+}
+
+function nest(
+  say: (foam: string, cell: string) => string,
+  act: string,
+  length: (key: string) => string,
+): Said {
+  return { say: say(length('foam'), length('cell')), do: act, settle: words.nest.settle };
+}
+
+const opposite: Record<string, string> = { left: 'right', right: 'left', above: 'down', below: 'up' };
+
+function missedContact({ facts, sizeMm }: Finding, size: string, length: (key: string) => string): Said {
+  const { cell, none, one, flap, shift, do: act, settle } = words.missedContact;
+  const of = String(facts.of);
+  if (of === 'nest') return nest(words.nest.high, words.nest.lower, length);
+  if (facts.order) {
+    const { say, ...rest } = words.outOfOrder;
+    return { ...rest, say: say(of, String(facts.order), String(facts.among)) };
+  }
+  if (facts.flap && sizeMm !== undefined) {
+    const direction = String(facts.direction);
+    return { say: flap(of, size, direction), do: shift(opposite[direction]), settle };
+  }
+  return { say: of.startsWith('cell') ? cell : facts.sides ? one(of) : none(of), do: act, settle };
 }

@@ -1,4 +1,4 @@
-import { contactPlace } from '../../parts/index.ts';
+import { contactPlace, type FlapMeeting } from '../../parts/index.ts';
 import { contactPads, padOf, type Case } from '../case.ts';
 import { sheetAt } from '../covered.ts';
 import type { Finding } from '../types.ts';
@@ -10,6 +10,8 @@ export function missedContacts(found: Case): Finding[] {
     const sides = contactPads(found, contact.id);
     const open = sides.filter(({ piece }) => piece === 0);
     if (open.length === 0) return [];
+    const misses = found.attached.meetings.filter((each) => each.contact === contact.id && each.missMm > 0);
+    if (misses.length > 0) return misses.map((miss) => beside(found, contactPlace(contact), miss));
     const one = sides.length - open.length === 1;
     return [missed(found, one ? contactPlace(contact) : open[0].at, contact.id, one ? 1 : 0)];
   });
@@ -30,6 +32,17 @@ function missed({ card }: Case, at: Finding['at'], of: string, sides: number): F
     nets: [],
     sheet: sheetAt(card, at),
     facts: { of, sides },
+  };
+}
+
+/** A flap's copper that lands beside its partner. */
+function beside(found: Case, at: Finding['at'], { contact, flap, missMm, direction }: FlapMeeting): Finding {
+  const far = Number.isFinite(missMm);
+  return {
+    ...missed(found, at, contact, 1),
+    ...(far ? { sizeMm: missMm } : {}),
+    certainty: 0.9,
+    facts: { of: contact, sides: 1, flap, direction },
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/index.ts';
-import { contactPlace } from '../../parts/index.ts';
+import { contactPlace, flapOver } from '../../parts/index.ts';
 import { netAt, type Case } from '../case.ts';
 import { cellOver, covered, lampOver, onSheet, sheetAt } from '../covered.ts';
 import { between, distance } from '../distance.ts';
@@ -85,7 +85,7 @@ export function looseEnds(found: Case): Finding[] {
     traced.crossings.some((cut) => cut.other !== undefined && distance(cut.at, at) < 5);
   return traced.pieces
     .flatMap(({ ends, widthMm }) => ends.filter((end) => end.widthMm > 0.6 * widthMm))
-    .filter(({ at }) => !used(at))
+    .filter(({ at }) => !used(at) && !found.card.flaps.some((flap) => flapOver(flap, at)))
     .map(({ at, piece }) => ({
       ...remark(found, 'loose-end', at, 'note'),
       certainty: 0.8,

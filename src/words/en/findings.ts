@@ -31,6 +31,7 @@ export const findingWords = {
       `Copper ${width} wide joins ${between} and ${and}, which must stay apart.`,
     join: (between: string, and: string) =>
       `What is said to conduct here joins ${between} and ${and}, which must stay apart.`,
+    closed: (flap: string) => ` This happens when flap ${flap} is closed.`,
     heat: ' This shorts the cell: it gets hot and is ruined.',
     do: 'Cut or lift the copper here and burnish the edges down.',
     settle: 'With the cell out, a meter across this place should show no connection after the cut.',
@@ -88,7 +89,37 @@ export const findingWords = {
     do: 'Find the copper that leads past its contact and cut it.',
     settle: 'In that state it should stay dark.',
   },
+  wrongStep: {
+    say: (lamp: string, state: string, contact: string) =>
+      `${lamp} lights in the state "${state}", though it waits for ${contact}.`,
+    do: 'Swap the two strips, or change what the lamp waits for.',
+    settle: 'Stroke slowly with the cell in: one lamp after another should light.',
+  },
+  outOfOrder: {
+    say: (contact: string, order: string, among: string) =>
+      `A finger does not meet ${contact} as number ${order}: ${among} lie in another order along the stroke.`,
+    do: 'Number the contacts as they lie, or move them.',
+    settle: 'Stroke slowly with the cell in: the lamps should light in their order.',
+  },
+  nest: {
+    low: (foam: string, cell: string) =>
+      `Foam of ${foam} round a cell of ${cell} is too low: the flap rests on the cell and lights it at rest.`,
+    high: (foam: string, cell: string) =>
+      `Foam of ${foam} round a cell of ${cell} is so high that pressing may not bring the flap down to it.`,
+    raise: 'Lay another layer of foam on three sides of the cell.',
+    lower: 'Take a layer of foam away.',
+    settle: 'Close the flap with the cell in: dark at rest, lit when pressed.',
+  },
+  patch: {
+    say: (patch: string, mm: string, limit: string) =>
+      `Patch ${patch} covers the crossing by only ${mm} (at least ${limit} all round).`,
+    do: 'Lay a larger patch, or trim the copper that runs on it.',
+    settle: 'With the cell out, a meter between the two strips should show no connection, also when bent.',
+  },
   missedContact: {
+    flap: (contact: string, mm: string, direction: string) =>
+      `At ${contact} the flap's copper lands ${mm} ${direction === 'above' || direction === 'below' ? direction : `${direction} of`} its partner.`,
+    shift: (direction: string) => `Shift it ${direction}, or widen either strip.`,
     cell: 'No copper meets this face of the cell.',
     none: (contact: string) => `Contact ${contact} has no copper within reach.`,
     one: (contact: string) => `Contact ${contact} finds copper on one side only.`,
