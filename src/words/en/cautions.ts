@@ -13,7 +13,7 @@ export const cautionWords = {
       text:
         'A 20 mm lithium cell stuck in the gullet burns through within two hours, and a flat one still harms. If a cell may have been swallowed, ' +
         'or put in a nose or an ear, go to an emergency department at once and call the poison line of your country; do not wait for signs and do ' +
-        'not make the child vomit. Keep cells, loose or in cards, out of the reach of small children, and give a card with a cell to no small child.',
+        'not make the child vomit. Keep cells, loose or in cards, out of the reach of small children, and never give a small child a card with a cell in it.',
     },
     {
       title: 'Shut the cell in',
