@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { double, halve } from '../../src/copper/learned/halve.ts';
+import { meanChance } from '../../src/copper/learned/meanChance.ts';
+import { closing, openThinGaps } from '../../src/copper/learned/thinGaps.ts';
+import { tiles } from '../../src/copper/learned/tiles.ts';
+import { scaleTo } from '../../src/engine/scale.ts';
+import { cv } from './openCvWasm.ts';
+
+/** A fixed picture of noise, by the generator of Park and Miller (Communications of the ACM 31, 1988). */
+function noise(length: number): Uint8Array {
+  let state = 20011;
+  return Uint8Array.from({ length }, () => (state = (state * 16807) % 2147483647) & 255);
+}
+
+describe('tiles', () => {
+  it.each([
+    [900, 700],
+    [1536, 1537],
+    [2970, 4200],
+  ])('keep every pixel of %i x %i once, by windows the net can take', (width, height) => {
+    const kept = new Uint8Array(width * height);
+    for (const { x, y, width: w, height: h, keep } of tiles(width, height)) {
+      expect([w % 32, h % 32]).toEqual([0, 0]);
+      expect(Math.max(w, h)).toBeLessThanOrEqual(1856);
+      for (const [from, start, end, length, size] of [
+        [keep.x0, x, keep.x1, w, width],
+        [keep.y0, y, keep.y1, h, height],
+      ]) {
+        expect(from === 0 || from - start >= 160).toBe(true);
+        expect(end === size || start + length - end >= 160).toBe(true);
+      }
+      for (let j = keep.y0; j < keep.y1; j++) for (let i = keep.x0; i < keep.x1; i++) kept[j * width + i]++;
+    }
+    expect(kept.every((n) => n === 1)).toBe(true);
+  });
+});
+
+describe('closing', () => {
+  it('is the grey closing of OpenCV (opencv-wasm 4.3)', () => {
+    const [width, height, reach] = [61, 43, 3];
+    const map = noise(width * height);
+    const source = cv.matFromArray(height, width, cv.CV_8UC1, [...map]);
+    const kernel = cv.Mat.ones(2 * reach + 1, 2 * reach + 1, cv.CV_8U);
+    const target = new cv.Mat();
+    cv.morphologyEx(source, target, cv.MORPH_CLOSE, kernel);
+    expect(closing(map, width, height, reach)).toEqual(new Uint8Array(target.data));
+  });
+});
+
+describe('openThinGaps', () => {
+  it('opens a valley 0.5 mm wide and leaves one 3 mm wide and the outside alone', () => {
+    const [width, height] = [120, 30];
+    const fine = new Uint8Array(width * height).fill(250);
+    for (let j = 0; j < height; j++) {
+      fine.fill(150, j * width + 40, j * width + 45);
+      fine.fill(150, j * width + 70, j * width + 100);
+    }
+    const seen = fine.map((v) => Math.max(v, 200));
+    openThinGaps(seen, fine, width, height, 10);
+    const row = [...seen.subarray(15 * width, 16 * width)];
+    expect(row.slice(40, 45).every((v) => v < 128)).toBe(true);
+    expect(row.filter((v) => v < 128)).toHaveLength(5);
+  });
+});
+
+describe('meanChance', () => {
+  it('is the mean of log-odds: sure beats doubtful, opposites cancel', () => {
+    const mean = meanChance(Uint8Array.of(255, 127, 40, 255), Uint8Array.of(100, 128, 215, 255));
+    expect(mean[0]).toBeGreaterThan(200);
+    expect(Math.abs(mean[1] - 127.5)).toBeLessThan(1);
+    expect(Math.abs(mean[2] - 127.5)).toBeLessThan(1);
+    expect(mean[3]).toBe(255);
+  });
+});
+
+describe('scaling', () => {
+  it('halves by means of 2 x 2 pixels as OpenCV does by areas (opencv-wasm 4.3)', () => {
+    const rgb = noise(40 * 26 * 3);
+    const source = cv.matFromArray(26, 40, cv.CV_8UC3, [...rgb]);
+    const target = new cv.Mat();
+    cv.resize(source, target, new cv.Size(20, 13), 0, 0, cv.INTER_AREA);
+    const { rgb: half } = halve({ width: 40, height: 26, rgb });
+    half.forEach((v, k) => expect(Math.abs(v - target.data[k])).toBeLessThanOrEqual(1));
+  });
+
+  it('doubles and enlarges bilinearly as OpenCV does (opencv-wasm 4.3)', () => {
+    const map = noise(21 * 17);
+    const source = cv.matFromArray(17, 21, cv.CV_8UC1, [...map]);
+    const target = new cv.Mat();
+    const [from, to] = [
+      { width: 21, height: 17 },
+      { width: 42, height: 34 },
+    ];
+    cv.resize(source, target, new cv.Size(42, 34), 0, 0, cv.INTER_LINEAR);
+    for (const own of [double(map, from, to), scaleTo(map, 1, from, to)])
+      own.forEach((v, k) => expect(Math.abs(v - target.data[k])).toBeLessThanOrEqual(1));
+  });
+});
