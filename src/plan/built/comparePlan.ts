@@ -16,6 +16,7 @@ import type { PlanComparison, StripStanding } from './types.ts';
 /** Fewer than this share of the strips laid: the card is half built, and what is not laid is no fault. */
 const FINISHED = 0.7;
 const LAMP_BODY_MM = 3;
+const LAMP_WIDTH_MM = 3.2;
 /** A hand lays a strip this near to its plan: copper so near belongs to it. */
 const OWN_SLACK_MM = 0.8;
 
@@ -40,7 +41,7 @@ export function comparePlan(traced: Traced, netlist: Netlist, card: Card): PlanC
       ...standings.flatMap((standing, k) => stripFinding(strips[k], standing, halfBuilt)),
       ...extraStrips(traced, card, strips, standings),
       ...shiftedLamps(card),
-      ...netsAgainstPlan(strips, standings, covers, traced, netlist),
+      ...netsAgainstPlan(strips, standings, covers, traced, netlist, bodiesOf(card)),
     ],
   };
 }
@@ -55,6 +56,11 @@ function coversOf({ lamps, cell }: Card): Cover[] {
     radiusMm: LAMP_BODY_MM,
   }));
   return cell ? [...covers, { at: cell.at, radiusMm: cellTable[cell.kind].diameterMm / 2 + 0.5 }] : covers;
+}
+
+/** Lamp bodies from pad to pad. */
+function bodiesOf({ lamps }: Card): Ribbon[] {
+  return lamps.map(({ plus, minus }) => ({ path: [plus, minus], widthMm: LAMP_WIDTH_MM }));
 }
 
 function stripFinding(strip: PlanStrip, { standing, shiftMm }: StripStanding, halfBuilt: boolean): Finding[] {

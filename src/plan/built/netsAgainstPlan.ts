@@ -28,13 +28,14 @@ export function netsAgainstPlan(
   covers: Cover[],
   traced: Traced,
   netlist: Netlist,
+  lamps: Ribbon[],
 ): Finding[] {
   const netOfPiece = new Map(
     netlist.nets.flatMap((net) => net.pieces.map((piece) => [piece, net.id] as const)),
   );
   const built = (piece: number) => netOfPiece.get(piece) ?? `piece ${piece}`;
   const runs = strips.flatMap((strip, k) => runOf(strip, standings[k], traced));
-  const apart = withoutCrossings(strips, traced);
+  const apart = withoutCrossings(strips, lamps, traced);
   const gaps = runs.flatMap((run) => gapsIn(run, othersThan(run.strip, strips), covers, built));
   return [...gaps, ...bridgesOver(runs, apart)];
 }
@@ -100,14 +101,15 @@ function gapsIn(
 }
 
 /**
- * The sheet with the copper taken out where planned strips of two nets cross: a patch parts them there, which a mask
- * of all copper cannot show.
+ * The sheet with the copper taken out where planned strips of two nets cross, for a patch parts them there, which a
+ * mask of all copper cannot show; and under lamps, where none can be seen.
  */
-function withoutCrossings(strips: PlanStrip[], traced: Traced): Traced {
+function withoutCrossings(strips: PlanStrip[], lamps: Ribbon[], traced: Traced): Traced {
   const { width, height, pxPerMm, originMm } = traced;
   const ribbons = strips.map(({ path, width_mm, net }) => ({ path, widthMm: width_mm, net }));
   const on = Uint8Array.from(traced.labels, (label) => (label ? 1 : 0));
-  let cut = false;
+  for (const lamp of lamps) clearUnder(on, lamp, traced);
+  let cut = lamps.length > 0;
   for (const [k, a] of ribbons.entries()) {
     for (const b of ribbons.slice(k + 1)) {
       if (a.net === b.net) continue;
@@ -131,6 +133,18 @@ function withoutCrossings(strips: PlanStrip[], traced: Traced): Traced {
     }
   }
   return cut ? { ...traced, labels: components(on, width, height, 4).labels } : traced;
+}
+
+function clearUnder(on: Uint8Array, ribbon: Ribbon, { width, height, pxPerMm, originMm }: Traced): void {
+  const box = boxOf(ribbon.path, ribbon.widthMm);
+  for (let y = box.y0; y < box.y1; y += 1 / pxPerMm) {
+    for (let x = box.x0; x < box.x1; x += 1 / pxPerMm) {
+      if (distanceToRibbon([x, y], ribbon) > 0) continue;
+      const i = Math.floor((x - originMm[0]) * pxPerMm);
+      const j = Math.floor((y - originMm[1]) * pxPerMm);
+      if (i >= 0 && j >= 0 && i < width && j < height) on[j * width + i] = 0;
+    }
+  }
 }
 
 function clear(on: Uint8Array, width: number, height: number, x: number, y: number, reach: number): void {
