@@ -6,10 +6,19 @@ import { change } from './store.ts';
 
 /** Starts the page: brings back what was kept, opens the demo where the address asks for it, warms the worker. */
 export async function begin(address: URL): Promise<void> {
+  await painted();
   const warm = call('warm', null, { onShare: (share) => change({ engine: { share, ready: false } }) });
   void warm.then(() => change({ engine: { share: 1, ready: true } }));
   void fetchEvaluation();
+  keepFromNowOn();
   if (address.searchParams.has('demo')) await openDemo();
   else await restore();
-  keepFromNowOn();
+}
+
+/** After the first paint, which must wait for none of the engine. A page in the background does not wait for it. */
+function painted(): Promise<void> {
+  return new Promise((resolve) => {
+    if (document.hidden) return resolve();
+    new PerformanceObserver(() => resolve()).observe({ type: 'paint', buffered: true });
+  });
 }

@@ -1,3 +1,4 @@
+import { quietly } from './keep.ts';
 import { cardWith } from './openCard.ts';
 import { reopenPhoto } from './takePhoto.ts';
 import { change } from './store.ts';
@@ -9,8 +10,11 @@ export async function openDemo(): Promise<void> {
     import('../../../fixtures/gap-and-reversed.card.json?raw'),
     import('../../card/index.ts'),
   ]);
-  cardWith(parseCard(text, 'harbour-night.card.json'));
-  change({ step: 'verdict' });
-  const response = await fetch(photoUrl);
-  await reopenPhoto(await response.blob(), 'harbour-night.jpg', new Date().toISOString());
+  const card = parseCard(text, 'harbour-night.card.json');
+  await quietly(card, async () => {
+    cardWith(card);
+    change({ step: 'verdict' });
+    const response = await fetch(photoUrl);
+    await reopenPhoto(await response.blob(), 'harbour-night.jpg', new Date().toISOString());
+  });
 }

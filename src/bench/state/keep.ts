@@ -1,3 +1,4 @@
+import type { Card } from '../../card/index.ts';
 import { benchWords } from '../../words/en/bench.ts';
 import { latestKept, writeKept, type Kept } from './shelf.ts';
 import { cardWith } from './openCard.ts';
@@ -11,13 +12,15 @@ const tabs = new BroadcastChannel('foilproof-cards');
 const tabId = crypto.randomUUID();
 let timer: ReturnType<typeof setTimeout> | undefined;
 let last: ReturnType<typeof worthKeeping> | undefined;
+/** While a card is being laid out, nothing of it is news. */
+let layingOut = false;
 
 /** Keeps the card on this device after every change from now on, and minds other tabs on the same card. */
 export function keepFromNowOn(): void {
   last = worthKeeping();
   subscribe(() => {
     const now = worthKeeping();
-    if (same(now, last)) return;
+    if (layingOut || same(now, last)) return;
     last = now;
     clearTimeout(timer);
     timer = setTimeout(() => void keepNow(), restMs);
@@ -80,7 +83,18 @@ export async function restore(cardId?: string): Promise<void> {
 }
 
 export async function layOut({ cardId, card, photo, step, outline, at, revision }: Kept): Promise<void> {
-  cardWith(card, cardId);
-  change({ step, kept: { at, revision } });
-  if (photo) await reopenPhoto(photo.file, photo.name, photo.taken, outline);
+  await quietly(card, async () => {
+    cardWith(card, cardId);
+    change({ step, kept: { at, revision } });
+    if (photo) await reopenPhoto(photo.file, photo.name, photo.taken, outline);
+  });
+}
+
+/** Lays a card out without keeping it again, unless the maker has changed it meanwhile. */
+export async function quietly(card: Card, lay: () => Promise<void>): Promise<void> {
+  layingOut = true;
+  await lay();
+  layingOut = false;
+  last = worthKeeping();
+  if (bench().card !== card) await keepNow();
 }

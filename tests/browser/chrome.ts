@@ -1,0 +1,31 @@
+import { existsSync } from 'node:fs';
+import { chromium, type Browser } from 'playwright-core';
+
+const installed = [
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome-stable',
+  '/usr/bin/google-chrome',
+  '/opt/google/chrome/chrome',
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
+];
+
+/**
+ * Starts a headless Chromium: an installed one where there is one, else the one that a package of the registry ships.
+ * @param video a .mjpeg file that stands in for the camera
+ */
+export async function startChrome(video: string): Promise<Browser> {
+  const camera = [
+    '--use-fake-ui-for-media-stream',
+    '--use-fake-device-for-media-stream',
+    `--use-file-for-fake-video-capture=${video}`,
+  ];
+  const found = process.env.CHROME_PATH ?? installed.find((path) => existsSync(path));
+  if (found) return chromium.launch({ executablePath: found, args: ['--no-sandbox', ...camera] });
+  const { default: shipped } = await import('@sparticuz/chromium');
+  return chromium.launch({
+    executablePath: await shipped.executablePath(),
+    args: [...shipped.args.filter((arg) => !arg.startsWith('--headless')), ...camera],
+  });
+}

@@ -1,0 +1,45 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { brushCopper } from './cases/copper.ts';
+import { cameraCases } from './cases/camera.ts';
+import { firstPaint } from './cases/firstPaint.ts';
+import { keepCases } from './cases/keep.ts';
+import { keyboardAlone } from './cases/keyboard.ts';
+import { layParts } from './cases/parts.ts';
+import { readVerdict } from './cases/verdict.ts';
+import { recordCases } from './cases/record.ts';
+import { everySize } from './cases/sizes.ts';
+import { dragCorners } from './cases/square.ts';
+import { wrongFiles } from './cases/wrongFiles.ts';
+import { setStage, visitor, type Stage } from './stage.ts';
+
+/** The real page in a real browser. One build, one server, one browser; the cases follow a maker's way. */
+let stage: Stage;
+let page: Page;
+
+beforeAll(async () => {
+  stage = await setStage();
+  page = await (await visitor(stage)).newPage();
+}, 240_000);
+
+afterAll(() => stage?.close());
+
+const bench = () => ({ stage, page });
+export type Bench = ReturnType<typeof bench>;
+
+describe('the page', { timeout: 240_000 }, () => {
+  firstPaint(bench);
+  wrongFiles(bench);
+  keyboardAlone(bench);
+  readVerdict(bench);
+  layParts(bench);
+  brushCopper(bench);
+  dragCorners(bench);
+  recordCases(bench);
+  keepCases(bench);
+  everySize(bench);
+  cameraCases(bench);
+  test('complains of nothing and asks no other origin for anything', () => {
+    expect(stage.complaints).toEqual([]);
+  });
+});
