@@ -1,4 +1,5 @@
 export * from './built/index.ts';
 export * from './compare/index.ts';
 export * from './route/index.ts';
+export * from './draw/index.ts';
 export * from './print/index.ts';
