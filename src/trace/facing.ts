@@ -4,7 +4,7 @@ import type { Piece, StripEnd } from './types.ts';
 /** mm: ends farther apart than this do not belong to one cut strip. */
 const farthest = 6;
 
-/** Two strip ends that look at each other along one line, and the way from within the one to within the other. */
+/** Two strip ends that look at each other along one line, and the straight way from within the one to within the other. */
 export interface Facing {
   a: StripEnd;
   b: StripEnd;
@@ -27,7 +27,7 @@ export function facingEnds(pieces: readonly Piece[]): Facing[] {
       const back = 4;
       const from: Point = [a.at[0] - back * a.out[0], a.at[1] - back * a.out[1]];
       const to: Point = [b.at[0] - back * b.out[0], b.at[1] - back * b.out[1]];
-      found.push({ a, b, path: [from, a.at, b.at, to], widthMm });
+      found.push({ a, b, path: [from, to], widthMm });
     }
   });
   return found;
