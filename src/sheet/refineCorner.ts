@@ -26,10 +26,29 @@ export function refineCorner(photo: Photo, near: Point): Point {
   return at;
 }
 
+/** Gradients under this (levels over two px) are noise; so are those under a share of the strongest one near. */
+const leastGradient = 24;
+const leastShare = 0.25;
+
 function meetingPoint({ rgba, width, height }: Photo, at: Point, r: number): Point | undefined {
   const cx = Math.round(at[0] - 0.5);
   const cy = Math.round(at[1] - 0.5);
   if (cx < r + 1 || cy < r + 1 || cx >= width - r - 1 || cy >= height - r - 1) return undefined;
+  const light = (x: number, y: number) => {
+    const p = (y * width + x) * 4;
+    return (rgba[p] + 2 * rgba[p + 1] + rgba[p + 2]) / 4;
+  };
+  // Scharr's weights: a plain difference misjudges the direction of slanting edges by some degrees.
+  const gradient = (x: number, y: number) => {
+    const [a, b, c] = [light(x - 1, y - 1), light(x, y - 1), light(x + 1, y - 1)];
+    const [d, e] = [light(x - 1, y), light(x + 1, y)];
+    const [f, g, h] = [light(x - 1, y + 1), light(x, y + 1), light(x + 1, y + 1)];
+    return [(3 * (c - a + h - f) + 10 * (e - d)) / 16, (3 * (f - a + h - c) + 10 * (g - b)) / 16];
+  };
+  let strongest = 0;
+  for (let y = cy - r; y <= cy + r; y++)
+    for (let x = cx - r; x <= cx + r; x++) strongest = Math.max(strongest, Math.hypot(...gradient(x, y)));
+  if (strongest < leastGradient) return undefined;
   let a = 0;
   let b = 0;
   let c = 0;
@@ -38,22 +57,18 @@ function meetingPoint({ rgba, width, height }: Photo, at: Point, r: number): Poi
   for (let y = cy - r; y <= cy + r; y++) {
     for (let x = cx - r; x <= cx + r; x++) {
       const d2 = ((x + 0.5 - at[0]) ** 2 + (y + 0.5 - at[1]) ** 2) / (r * r);
-      if (d2 >= 1) continue;
-      const p = (y * width + x) * 4;
-      for (let k = 0; k < 3; k++) {
-        const gx = rgba[p + 4 + k] - rgba[p - 4 + k];
-        const gy = rgba[p + 4 * width + k] - rgba[p - 4 * width + k];
-        const w = 1 - d2;
-        a += w * gx * gx;
-        b += w * gx * gy;
-        c += w * gy * gy;
-        u += w * gx * (gx * (x + 0.5) + gy * (y + 0.5));
-        v += w * gy * (gx * (x + 0.5) + gy * (y + 0.5));
-      }
+      const [gx, gy] = gradient(x, y);
+      if (d2 >= 1 || Math.hypot(gx, gy) < leastShare * strongest) continue;
+      const w = 1 - d2;
+      a += w * gx * gx;
+      b += w * gx * gy;
+      c += w * gy * gy;
+      u += w * gx * (gx * (x + 0.5) + gy * (y + 0.5));
+      v += w * gy * (gx * (x + 0.5) + gy * (y + 0.5));
     }
   }
   const det = a * c - b * b;
-  // Round corners have both directions of edge; along a single straight edge the determinant vanishes.
-  if (det < 0.02 * (a + c) ** 2 || a + c < 40 * r * r) return undefined;
+  // Round a corner there are edges in two directions; along a single straight edge the determinant vanishes.
+  if (det < 0.02 * (a + c) ** 2) return undefined;
   return [(c * u - b * v) / det, (a * v - b * u) / det];
 }
