@@ -30,17 +30,24 @@ function LampMark({ lamp, view, here }: { lamp: Card['lamps'][number]; view: Vie
   const a = toScreen(view, lamp.plus);
   const b = toScreen(view, lamp.minus);
   const line = `M${a.join(' ')}L${b.join(' ')}`;
+  const [x, y] = beyond(b, a, 20);
   return (
     <g className={here ? 'part here' : 'part'}>
       <path className="under" d={line} />
       <path className="over" d={line} />
       <Pad at={a} sign="+" />
       <Pad at={b} sign="−" />
-      <text className="part-name" x={Math.max(a[0], b[0]) + 10} y={(a[1] + b[1]) / 2 + 4}>
+      <text className="part-name" x={x} y={y + 4} textAnchor="middle">
         {lamp.id}
       </text>
     </g>
   );
+}
+
+/** A place farther along the way from a to b, px beyond b: the name stands past the + end. */
+function beyond(a: Point, b: Point, px: number): Point {
+  const far = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
+  return [b[0] + ((b[0] - a[0]) / far) * px, b[1] + ((b[1] - a[1]) / far) * px];
 }
 
 function Pad({ at: [x, y], sign }: { at: Point; sign: '+' | '−' }) {

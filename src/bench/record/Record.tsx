@@ -15,7 +15,7 @@ import { sheetEdges } from '../verdict/sheetEdges.ts';
 import { saveFile } from './saveFile.ts';
 import './record.css';
 
-type Making = 'png' | 'html' | 'json' | 'cardWith' | 'cardWithout';
+type Making = 'png' | 'html' | 'pdf' | 'json' | 'cardWith' | 'cardWithout';
 
 /** What goes out: the marked picture, the record, the card file. And what comes in: a card file. */
 export default function Record() {
@@ -72,6 +72,7 @@ export default function Record() {
       </label>
       <ul className="makings">
         {button('html', true)}
+        {button('pdf', true)}
         {button('png', true)}
         {button('json', true)}
         {button('cardWith', true)}

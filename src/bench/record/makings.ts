@@ -24,6 +24,19 @@ export async function html(state: BenchState): Promise<Made> {
   return { name: `${fileName(state)}.html`, blob: new Blob([page], { type: 'text/html' }) };
 }
 
+/** The record as a PDF to print and keep. */
+export async function pdf(state: BenchState): Promise<Made> {
+  const { checked, shown } = recordable(state);
+  const power = solveStates(shown.netlist, shown.traced, state.card);
+  const [{ pdfRecord }, { fontsInBrowser }] = await Promise.all([
+    import('../../record/pdfRecord.ts'),
+    import('../../record/pdf/fontsInBrowser.ts'),
+  ]);
+  const images = { squared: await encoded(shown.picture) };
+  const bytes = await pdfRecord(checked, power, state.card, { images, fonts: await fontsInBrowser() });
+  return { name: `${fileName(state)}.pdf`, blob: new Blob([bytes as BlobPart], { type: 'application/pdf' }) };
+}
+
 /** The figures that scripts read. */
 export async function json(state: BenchState): Promise<Made> {
   const { checked, shown } = recordable(state);

@@ -1,30 +1,36 @@
 import type { Card } from '../../card/index.ts';
 import type { Netlist, Verdict } from '../../net/index.ts';
+import type { PlanComparison } from '../../plan/index.ts';
 import type { Traced } from '../../trace/index.ts';
 import { bench, change } from './store.ts';
 
-type Evaluate = (traced: Traced, card: Card) => { netlist: Netlist; verdict: Verdict };
+type Evaluate = (
+  traced: Traced,
+  card: Card,
+  compared?: PlanComparison,
+) => { netlist: Netlist; verdict: Verdict };
 
 let evaluate: Evaluate | undefined;
 
 /** Fetches the net's code, so that later taps are answered at once. */
 export async function fetchEvaluation(): Promise<void> {
-  const [{ nets }, { verdictOf }] = await Promise.all([
-    import('../../check/nets.ts'),
+  const [{ mergeFindings }, { buildNetlist, verdictOf }] = await Promise.all([
+    import('../../check/mergeFindings.ts'),
     import('../../net/index.ts'),
   ]);
-  evaluate = (traced, card) => {
-    const { netlist } = nets(traced, card);
-    return { netlist, verdict: verdictOf(netlist.findings) };
+  evaluate = (traced, card, compared) => {
+    const built = buildNetlist(traced, card);
+    const findings = mergeFindings(built.findings, compared, card);
+    return { netlist: { ...built, findings }, verdict: verdictOf(findings) };
   };
 }
 
-/** Renews nets and findings in this very frame. @returns false where the copper is not traced yet */
+/** Renews nets and findings in this very frame, the build against the plan being taken as it was last compared. @returns false where the copper is not traced yet */
 export function evaluateHere(): boolean {
   const { shown, card } = bench();
   if (!evaluate || !shown) return false;
   const started = performance.now();
-  const renewed = evaluate(shown.traced, card);
+  const renewed = evaluate(shown.traced, card, shown.compared);
   const net = performance.now() - started;
   change({ shown: { ...shown, ...renewed, timingsMs: { ...shown.timingsMs, net } } });
   return true;

@@ -1,3 +1,4 @@
+import type { Card } from '../../card/index.ts';
 import type { StageName } from '../../check/index.ts';
 import type { Outline } from '../../sheet/index.ts';
 import { call } from '../work/client.ts';
@@ -20,7 +21,10 @@ let running: Promise<void> | undefined;
 export function renewNow(stage: RenewableStage, outline?: Outline): Promise<void> {
   if (outline) remembered = outline;
   if (!bench().shot) return Promise.resolve();
-  if (stage === 'net' && !running && evaluateHere()) return Promise.resolve();
+  if (stage === 'net' && !running && evaluateHere()) {
+    compareLater();
+    return Promise.resolve();
+  }
   wanted = earlier(wanted, stage);
   running ??= work().finally(() => (running = undefined));
   return running;
@@ -38,6 +42,7 @@ async function work(): Promise<void> {
       const onStage = (stage: StageName) => change({ busy: stage });
       const renewed = await call('renew', { from, card, outline }, { onStage });
       if (bench().cardId === cardId) change({ shown: together(shown, renewed) });
+      comparedFor = card;
     } catch (error) {
       tellTrouble(error);
     }
@@ -52,4 +57,31 @@ function together(before: Shown | undefined, renewed: Renewed): Shown | undefine
   const traced = renewed.traced ?? before?.traced;
   if (!picture || !overlay || !traced) return undefined;
   return { ...renewed, picture, overlay, traced };
+}
+
+/** The card that the plan was last compared for. */
+let comparedFor: Card | undefined;
+let comparing: ReturnType<typeof setTimeout> | undefined;
+/** Comparing with the plan waits until the maker rests, ms. */
+const restMs = 300;
+
+/** Has the build compared with the plan again, behind the maker's back, where a part that it looks at has changed. */
+function compareLater(): void {
+  const { card } = bench();
+  if (!card.plan || (['lamps', 'cell', 'plan'] as const).every((key) => card[key] === comparedFor?.[key]))
+    return;
+  clearTimeout(comparing);
+  comparing = setTimeout(() => void compare().catch(tellTrouble), restMs);
+}
+
+async function compare(): Promise<void> {
+  const { card, shown } = bench();
+  if (running || !shown) return;
+  const { compared } = await call('renew', { from: 'net', card, outline: shown.outline });
+  const now = bench().shown;
+  if (now?.traced !== shown.traced) return;
+  comparedFor = card;
+  change({ shown: { ...now, compared } });
+  evaluateHere();
+  compareLater();
 }

@@ -41,11 +41,11 @@ export function Surface(props: Props) {
   const closer = (factor: number) => setZoom((now) => zoomedAbout(now, factor, [0, 0]));
   const free = !holdsFinger && zoom.by === 1;
   return (
-    <figure className="surface">
+    <figure className="surface" style={shape(content)}>
       <div
         ref={ref}
         className={free ? 'surface-box free' : 'surface-box'}
-        style={shape(content)}
+        style={{ height: ((box.width - 2 * margin) * content.height) / content.width + 2 * margin }}
         role={keys ? 'application' : 'group'}
         aria-label={label}
         aria-describedby={keys ? 'surface-keys' : undefined}
@@ -85,7 +85,7 @@ export function Surface(props: Props) {
   );
 }
 
-/** The box has the shape of its content, as broad as page and window allow. */
+/** Box and foot are as broad as page and window allow for this shape. */
 function shape({ width, height }: Content): CSSProperties {
   return { '--shape': width / height } as CSSProperties;
 }

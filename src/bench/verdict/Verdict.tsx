@@ -4,6 +4,7 @@ import { findingWords } from '../../words/en/findings.ts';
 import { Troubles } from '../copper/Troubles.tsx';
 import { Sheet } from '../page/Sheet.tsx';
 import { change, useBench } from '../state/store.ts';
+import { PowerStrip } from '../power/PowerStrip.tsx';
 import { SquaredSurface } from '../surface/SquaredSurface.tsx';
 import type { View } from '../surface/view.ts';
 import { FindingList } from './FindingList.tsx';
@@ -63,6 +64,7 @@ export default function Verdict() {
       <FindingList shown={shown} mark={mark} />
       <NotSeen shown={shown} />
       <StateTable shown={shown} power={power} state={state} setState={setState} />
+      <PowerStrip shown={shown} state={state} setState={setState} />
     </Sheet>
   );
 }

@@ -2,6 +2,7 @@ import type { Card } from '../../card/index.ts';
 import type { StageName, Verdict } from '../../check/index.ts';
 import type { Trouble } from '../../copper/types.ts';
 import type { Netlist } from '../../net/index.ts';
+import type { PlanComparison } from '../../plan/index.ts';
 import type { Outline, SquaredSheet } from '../../sheet/index.ts';
 import type { Traced } from '../../trace/index.ts';
 
@@ -21,6 +22,8 @@ export interface Renewed {
   overlay?: ImageBitmap;
   traced?: Traced;
   netlist: Netlist;
+  /** The build against the card's plan, where it has one. */
+  compared?: PlanComparison;
   verdict: Verdict;
   timingsMs: Partial<Record<StageName, number>>;
   /** Sentences on sharpness and exposure. */

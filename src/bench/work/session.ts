@@ -58,6 +58,7 @@ async function shown(now: Checked, from: RenewableStage): Promise<Answered> {
     overlay,
     traced: from === 'net' ? undefined : now.traced,
     netlist: now.netlist,
+    compared: now.compared,
     verdict: now.verdict,
     timingsMs: now.timingsMs,
     cautions,
