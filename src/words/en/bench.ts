@@ -285,6 +285,7 @@ export const benchWords = {
     lead: 'Everything is made on this device.',
     png: 'Picture with marks (PNG)',
     html: 'Record with cautions (HTML)',
+    pdf: 'Record to print (PDF)',
     json: 'Figures (JSON)',
     cardWith: 'Card file with the photograph',
     cardWithout: 'Card file without it',
