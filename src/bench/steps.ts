@@ -16,6 +16,7 @@ export const steps: Step[] = [
   { name: 'copper', Face: lazy(() => import('./copper/Copper.tsx')), needsPhoto: true },
   { name: 'parts', Face: lazy(() => import('./parts/Parts.tsx')), needsPhoto: true },
   { name: 'verdict', Face: lazy(() => import('./verdict/Verdict.tsx')), needsPhoto: true },
+  { name: 'plan', Face: lazy(() => import('./plan/Plan.tsx')), needsPhoto: false },
   { name: 'record', Face: lazy(() => import('./record/Record.tsx')), needsPhoto: false },
 ];
 

@@ -16,7 +16,7 @@ import type { PlanComparison, StripStanding } from './types.ts';
 /** Fewer than this share of the strips laid: the card is half built, and what is not laid is no fault. */
 const FINISHED = 0.7;
 const LAMP_BODY_MM = 3;
-const LAMP_WIDTH_MM = 3.2;
+const LAMP_WIDTH_MM = 4;
 /** A hand lays a strip this near to its plan: copper so near belongs to it. */
 const OWN_SLACK_MM = 0.8;
 

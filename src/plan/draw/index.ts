@@ -1,7 +1,7 @@
 export { checkFront, holesIn } from './checkFront.ts';
 export type { FrontMiss, SeenHole } from './checkFront.ts';
 export { paintPlan } from './paintPlan.ts';
-export { planChecks } from './planChecks.ts';
+export { openCrossings, planChecks } from './planChecks.ts';
 export type { OpenCrossing, PlanChecks } from './planChecks.ts';
 export { planFromTraced } from './planFromTraced.ts';
 export { snap, snapAngle } from './snap.ts';

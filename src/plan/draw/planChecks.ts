@@ -23,17 +23,19 @@ export interface PlanChecks {
 /** A patch is wider than both strips by this much a side (common practice). */
 const PATCH_ROOM_MM = 3;
 
+/** Crossings of planned nets that no patch parts. */
+export function openCrossings(card: Card): OpenCrossing[] {
+  const strips = card.plan?.strips ?? [];
+  const widest = Math.max(0, ...strips.map(({ width_mm }) => width_mm));
+  return crossingsOf(strips)
+    .filter(({ at }) => !card.patches.some(({ outline }) => holds(outline, at)))
+    .map((crossing) => ({ ...crossing, patch: patchFor(crossing, widest) }));
+}
+
 /** Live checks of a plan while it is drawn: crossings by geometry, all else by the checker's own stages. */
 export function planChecks(card: Card): PlanChecks {
-  const strips = card.plan?.strips ?? [];
-  const crossings = crossingsOf(strips)
-    .filter(({ at }) => !card.patches.some(({ outline }) => holds(outline, at)))
-    .map((crossing) => ({
-      ...crossing,
-      patch: patchFor(crossing, Math.max(...strips.map((s) => s.width_mm))),
-    }));
   const { findings, states } = buildNetlist(trace(paintPlan(card)), card);
-  return { crossings, findings, states };
+  return { crossings: openCrossings(card), findings, states };
 }
 
 function patchFor({ at: [x, y] }: Crossing, widthMm: number): Ring {

@@ -83,7 +83,7 @@ function drawLamp(pdf: Pdf, { id, plus, minus }: Template['lamps'][number]): voi
     [minus[0] - side[0], minus[1] - side[1]],
     [minus[0] + side[0], minus[1] + side[1]],
   ];
-  ring(pdf, corners).lineWidth(0.2).fillAndStroke('#ffffff', INK);
+  ring(pdf, corners).lineWidth(0.2).fillAndStroke('#ffffff', STRIP_RIM);
   centred(pdf, id, [(plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2], 1.9);
   sign(pdf, plus, true);
   sign(pdf, minus, false);

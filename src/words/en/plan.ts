@@ -43,6 +43,39 @@ export const planWords = {
       .map(([n, word]) => `${n} ${word}${n === 1 ? '' : 's'}`)
       .join(', ')} against the plan.`,
 
+  page: {
+    heading: 'Plan',
+    lead: 'Draw each strip by taps, or take a proposal. Ends settle on lamp pads, turns on 45 and 90 degrees.',
+    sheetLabel: 'The plan on the base, to scale',
+    net: 'Net',
+    width: 'Tape width, mm',
+    finish: 'Finish strip',
+    drop: 'Drop it',
+    suggest: 'Suggest a route',
+    suggestion: (strips: number, tape: number, folds: number, crossings: number) =>
+      `${strips} strips, ${(tape / 1000).toFixed(2)} m of tape, ${folds} folds, ${
+        crossings ? `${crossings} to be crossed over patches` : 'no crossing'
+      }.`,
+    accept: 'Take it',
+    refuse: 'Leave it',
+    needsParts: 'Place the cell and at least one lamp first.',
+    fromPhoto: 'Take the plan from the photograph',
+    strips: 'Strips, in the order of laying',
+    remove: (id: string) => `Remove ${id}`,
+    standing: {
+      laid: 'laid',
+      partly: 'laid in part',
+      shifted: 'laid beside its place',
+      'to-lay': 'still to lay',
+      unseen: 'not seen',
+    },
+    crossing: (nets: readonly string[]) =>
+      `${nets.join(' and ')} cross here: lay a patch between, or go another way.`,
+    patch: 'Lay a patch',
+    wipe: 'Photograph shown up to',
+    blink: 'Press B to blink between photograph and plan.',
+    print: (command: string) => `Printed at its true size by: ${command}`,
+  },
   nothingPlanned:
     'The card has no planned strips, so there is nothing to print. Draw the plan or take a suggested route first.',
   notAPaper: (given: string) => `--paper takes a4 or letter, not "${given}".`,
