@@ -5,13 +5,14 @@ import { surroundings, type Surroundings } from './contrast.ts';
 import { cutProbability } from './cutProbability.ts';
 import { cutShape } from './cutShape.ts';
 import { paperEvidence } from './evidence.ts';
-import { facingEnds } from './facing.ts';
+import { facingEnds, type Facing } from './facing.ts';
+import { facingSides } from './facingSides.ts';
 import { toMm, type Frame } from './frame.ts';
 import { straighten, type Ribbon } from './ribbon.ts';
 import { branchSeams } from './branchSeams.ts';
 import { seamLines } from './seamLines.ts';
 import { sidePaths } from './sidePath.ts';
-import type { CentreLine, Crossing, Piece } from './types.ts';
+import type { CentreLine, Clearance, Crossing, Piece } from './types.ts';
 
 /** mm beyond the strip's borders in which its paper is looked for. */
 const margin = 1.5;
@@ -40,6 +41,7 @@ interface StripEvidence {
 export function crossingsOf(
   pieces: readonly Piece[],
   labels: Int32Array,
+  clearances: readonly Clearance[],
   mask: CopperMask,
   sheet: SquaredSheet,
   blurPx: number,
@@ -59,7 +61,7 @@ export function crossingsOf(
     }
   }
   for (const piece of pieces) found.push(...branchSeams(piece));
-  for (const { a, b, path, widthMm } of facingEnds(pieces)) {
+  for (const { a, b, path, widthMm } of facings(pieces, labels, clearances, frame)) {
     const strip = look(path, widthMm, sheet, labels, frame, blurPx);
     if (!strip) continue;
     const gap = Math.max(0, ...cutsIn(strip, a.piece, frame, smallestGapMm).map((cut) => cut.gap));
@@ -68,6 +70,19 @@ export function crossingsOf(
     found.push({ at, piece: a.piece, other: b.piece, widthMm: width, gap, seam: 0, glare: 1 - gap });
   }
   return strongest(found);
+}
+
+/** Facing ends, and facing sides of pieces that no pair of ends already tells. */
+function facings(
+  pieces: readonly Piece[],
+  labels: Int32Array,
+  clearances: readonly Clearance[],
+  frame: Frame,
+): Facing[] {
+  const byEnds = facingEnds(pieces);
+  const told = new Set(byEnds.flatMap(({ a, b }) => [`${a.piece} ${b.piece}`, `${b.piece} ${a.piece}`]));
+  const untold = clearances.filter(({ a, b }) => !told.has(`${a} ${b}`));
+  return [...byEnds, ...facingSides(untold, labels, frame)];
 }
 
 /** mm at a free end that are not asked: beyond a slanted end lies paper, which is no cut. */

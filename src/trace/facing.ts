@@ -6,8 +6,8 @@ const farthest = 6;
 
 /** Two strip ends that look at each other along one line, and the straight way from within the one to within the other. */
 export interface Facing {
-  a: StripEnd;
-  b: StripEnd;
+  a: Pick<StripEnd, 'piece' | 'at'>;
+  b: Pick<StripEnd, 'piece' | 'at'>;
   path: Point[];
   widthMm: number;
 }

@@ -22,6 +22,7 @@ export function trace(mask: CopperMask, sheet?: SquaredSheet): Traced {
   const frame: Frame = { width, height, pxPerMm, originMm };
   const { labels, boxes, areas } = labelPieces(mask.filled, width, height, leastPiece * pxPerMm ** 2);
   const pieces = boxes.map((box, k) => describePiece(labels, k + 1, box, areas[k], frame));
+  const near = clearances(labels, frame);
   const blurPx = (sheet && borderBlur(pieces, mask, sheet)) ?? 1.5;
   const smallestGapMm = smallestGap(blurPx, pxPerMm, sheet?.photoPxPerMm ?? pxPerMm);
   return {
@@ -30,8 +31,8 @@ export function trace(mask: CopperMask, sheet?: SquaredSheet): Traced {
     labels,
     pieces,
     necks: pieces.flatMap(necksOf),
-    clearances: clearances(labels, frame),
-    crossings: sheet ? crossingsOf(pieces, labels, mask, sheet, blurPx, smallestGapMm) : [],
+    clearances: near,
+    crossings: sheet ? crossingsOf(pieces, labels, near, mask, sheet, blurPx, smallestGapMm) : [],
     smallestGapMm,
   };
 }

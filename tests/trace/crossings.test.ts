@@ -2,6 +2,9 @@ import { expect, test } from 'vitest';
 import { trace } from '../../src/trace/index.ts';
 import { bridgedMask, drawStrip } from './creasedStrip.ts';
 import type { StripScene } from './creasedStrip.ts';
+import { maskOf } from './masks.ts';
+
+const drawnMap = [10, 0, 0, 0, 10, 0, 0, 0, 1] as const;
 
 /** Cuts that are told in a picture whose mask bridges them all. */
 function cutsIn(scene: StripScene) {
@@ -66,4 +69,21 @@ test('two facing ends with bare paper between them are a gap, with a burnt-out p
   const burnt = trace(mask, { ...drawn.sheet, rgb }).crossings.filter(({ other }) => other !== undefined);
   expect(burnt).toHaveLength(1);
   expect(burnt[0].glare).toBeGreaterThan(burnt[0].gap);
+});
+
+test('a cut close beside a branch is told too, a strip that ends before a rail is no cut', () => {
+  const mask = maskOf(40, 30, [
+    [5, 5, 18, 10],
+    [14, 10, 17, 24],
+    [20, 5, 35, 10],
+    [26, 13, 29, 24],
+  ]);
+  const rgb = new Uint8Array(3 * mask.width * mask.height);
+  mask.filled.forEach((copper, k) => rgb.set(copper ? [120, 80, 60] : [225, 225, 222], 3 * k));
+  const { width, height, pxPerMm, originMm, baseMm } = mask;
+  const sheet = { width, height, pxPerMm, originMm, baseMm, rgb, toPhoto: drawnMap, photoPxPerMm: 10 };
+  const cuts = trace(mask, sheet).crossings.filter(({ gap }) => gap > 0.5);
+  expect(cuts).toHaveLength(1);
+  expect(cuts[0].at[0]).toBeCloseTo(19, 0);
+  expect(cuts[0].at[1]).toBeCloseTo(7.5, 0);
 });
