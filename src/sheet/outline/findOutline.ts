@@ -29,7 +29,7 @@ export async function findOutline(
 ): Promise<Outline | undefined> {
   const seen = look(photo);
   const first = proposeOutlines(photo, seen, base, baseMap)[0];
-  if (baseMap || (first && first.outline.certainty >= sure)) return first?.outline;
+  if (first && first.outline.certainty >= sure) return first.outline;
   const map = await cutOut(seen.work, first && onWork(first.outline.cornersPx, seen.work.step));
   const second = proposeOutlines(photo, seen, base, map)[0];
   if (!first || (second && second.outline.certainty > first.outline.certainty)) return second?.outline;
