@@ -13,6 +13,7 @@ export { squareUp } from './squareUp.ts';
 export type { SquareUpOptions } from './squareUp.ts';
 export type { Outline, SquaredSheet } from './types.ts';
 export { findOutline } from './outline/findOutline.ts';
+export type { FindOptions } from './outline/findOutline.ts';
 export { refineCorner } from './refineCorner.ts';
 export { cellDiametersMm, checkScaleByCell } from './scaleCheck.ts';
 export type { ScaleCheck } from './scaleCheck.ts';

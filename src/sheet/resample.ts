@@ -89,6 +89,9 @@ function fill(
   const stepMm = 1 / frame.pxPerMm;
   const share = 1 / (samples * samples);
   const row = sw * c;
+  const all = samples * samples;
+  const offsets = Float64Array.from({ length: samples }, (_, n) => (n + 0.5) / samples);
+  const perStep = 1 / s.step;
   let o = 0;
   for (let j = 0; j < frame.height; j++) {
     for (let i = 0; i < frame.width; i++, o += 3) {
@@ -96,9 +99,9 @@ function fill(
       let g = 0.5;
       let b = 0.5;
       let hits = 0;
-      for (let n = 0; n < samples * samples; n++) {
-        const x = frame.originMm[0] + (i + ((n % samples) + 0.5) / samples) * stepMm;
-        const y = frame.originMm[1] + (j + (((n / samples) | 0) + 0.5) / samples) * stepMm;
+      for (let n = 0; n < all; n++) {
+        const x = frame.originMm[0] + (i + offsets[all === 1 ? 0 : n & 1]) * stepMm;
+        const y = frame.originMm[1] + (j + offsets[all === 1 ? 0 : n >> 1]) * stepMm;
         const w = 1 / (m[6] * x + m[7] * y + m[8]);
         let px = (m[0] * x + m[1] * y + m[2]) * w;
         let py = (m[3] * x + m[4] * y + m[5]) * w;
@@ -111,8 +114,8 @@ function fill(
         }
         if (px < 0 || py < 0 || px > photo.width || py > photo.height) continue;
         hits++;
-        let u = (px - s.x0) / s.step - 0.5;
-        let v = (py - s.y0) / s.step - 0.5;
+        let u = (px - s.x0) * perStep - 0.5;
+        let v = (py - s.y0) * perStep - 0.5;
         if (u < 0) u = 0;
         else if (u > sw - 1.001) u = sw - 1.001;
         if (v < 0) v = 0;
@@ -132,7 +135,7 @@ function fill(
         b += w00 * data[p + 2] + w01 * data[p + c + 2] + w10 * data[q + 2] + w11 * data[q + c + 2];
       }
       if (hits === 0) continue;
-      const scale = hits === samples * samples ? share : 1 / hits;
+      const scale = hits === all ? share : 1 / hits;
       rgb[o] = (r - 0.5) * scale + 0.5;
       rgb[o + 1] = (g - 0.5) * scale + 0.5;
       rgb[o + 2] = (b - 0.5) * scale + 0.5;
