@@ -30,7 +30,10 @@ export function PlanSheet({ card, shown, draft, proposed, widthMm, wipe, onTap }
     ]);
   };
   return (
-    <div className="plan-sheet" style={{ aspectRatio: `${width} / ${height}` }}>
+    <div
+      className="plan-sheet"
+      style={{ aspectRatio: `${width} / ${height}`, width: `min(100%, calc(80vh * ${width / height}))` }}
+    >
       {shown && <Photograph shown={shown} wipe={wipe} />}
       <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={words.sheetLabel} onPointerDown={tap}>
         <g visibility={hidden ? 'hidden' : 'visible'}>
