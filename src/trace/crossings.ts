@@ -85,8 +85,8 @@ function facings(
   return [...byEnds, ...facingSides(untold, labels, frame)];
 }
 
-/** mm at a free end that are not asked: beyond a slanted end lies paper, which is no cut. */
-const endMargin = 0.8;
+/** mm at a free end that are not asked: a slanted end or a pad laid over it shows paper or grey, which is no cut. */
+const endMargin = 1.6;
 
 /** A centre-line without its free ends. */
 function openPart({ path }: CentreLine, { ends }: Piece): readonly Point[] {
