@@ -16,6 +16,9 @@ const leftBehind = new Set<Finding['kind']>([
   'loose-end',
 ]);
 
+/** What the nets place better than the plan can: the copper that alone joins two nets. */
+const joins = new Set<Finding['kind']>(['bridge', 'shorted-cell']);
+
 /**
  * One list from what the nets say and what the plan says. A strip that is still to lay speaks for the gaps and bare
  * lamps along it; where both saw the same fault, the surer one stays.
@@ -26,11 +29,10 @@ export function mergeFindings(built: Finding[], compared: PlanComparison | undef
   const paths = (card.plan?.strips ?? []).filter((s) => missing.includes(s.id)).map((s) => s.path);
   const explained = (f: Finding) =>
     leftBehind.has(f.kind) && paths.some((path) => distanceToPath(f.at, path) <= sameMm);
+  const joined = built.some((f) => joins.has(f.kind) && f.certainty >= 0.5);
+  const told = compared.findings.filter((f) => !(f.kind === 'bridge' && joined));
   const merged: Finding[] = [];
-  for (const finding of [
-    ...built.filter((f) => !explained(f)),
-    ...compared.findings.map((f) => settled(f, card)),
-  ]) {
+  for (const finding of [...built.filter((f) => !explained(f)), ...told.map((f) => settled(f, card))]) {
     const twin = merged.findIndex((m) => m.kind === finding.kind && isSame(m, finding));
     if (twin < 0) merged.push(finding);
     else if (finding.certainty > merged[twin].certainty) {

@@ -3,6 +3,7 @@ import { seeCopper } from '../copper/index.ts';
 import type { Photo } from '../photo/index.ts';
 import { findOutline, squareUp, turnCorners } from '../sheet/index.ts';
 import type { Outline, SquaredSheet } from '../sheet/index.ts';
+import { baseMap } from '../sheet/learned/index.ts';
 import type { CheckOptions } from './options.ts';
 import { bestTurn, tellsTurn } from './turn.ts';
 
@@ -17,7 +18,7 @@ export async function place(
   card: Card,
   options: CheckOptions,
 ): Promise<{ outline: Outline; sheet: SquaredSheet }> {
-  const outline = options.outline ?? givenCorners(card) ?? (await found(photo, card));
+  const outline = options.outline ?? givenCorners(card) ?? (await found(photo, card, options));
   return { outline, sheet: square(photo, card, outline, options.pxPerMm ?? 10) };
 }
 
@@ -26,8 +27,10 @@ function givenCorners(card: Card): Outline | undefined {
   return { cornersPx: card.corners_px, certainty: 1, k1: 0, residualMm: 0 };
 }
 
-async function found(photo: Photo, card: Card): Promise<Outline> {
-  const outline = await findOutline(photo, sizeOf(card));
+async function found(photo: Photo, card: Card, { learned }: CheckOptions): Promise<Outline> {
+  // Where the net cannot be loaded the edges alone must do.
+  const map = learned === false ? undefined : await baseMap(photo).catch(() => undefined);
+  const outline = await findOutline(photo, sizeOf(card), { baseMap: map });
   if (!outline) return handlesOnly(photo);
   return tellsTurn(card) ? turned(photo, card, outline) : outline;
 }

@@ -13,6 +13,7 @@ import type { CheckOptions } from './options.ts';
 import { place } from './place.ts';
 import { stopwatch } from './stopwatch.ts';
 import type { Checked, StageName } from './types.ts';
+import { weighCrossings } from './weighCrossings.ts';
 
 const order: StageName[] = ['decode', 'square', 'copper', 'trace', 'net', 'power'];
 
@@ -35,7 +36,8 @@ export async function renewFrom(from: StageName, work: Work, options: CheckOptio
   const { outline, sheet } = kept('square') ?? (await watch.run('square', () => place(photo, card, options)));
   const seen = kept('copper')?.seen ?? (await watch.run('copper', () => see(sheet, card, options)));
   const mask = kept('trace')?.mask ?? applyTouchUp(cutLamps(seen, card), card.touch_up);
-  const traced = kept('trace')?.traced ?? (await watch.run('trace', () => trace(mask, sheet)));
+  const traced =
+    kept('trace')?.traced ?? (await watch.run('trace', () => weighCrossings(trace(mask, sheet), seen)));
   const { netlist, compared } = kept('net') ?? (await watch.run('net', () => nets(traced, card)));
   const power = await watch.run('power', () =>
     solveStates(netlist, traced, card, { depth: options.depth ?? 'full' }),
