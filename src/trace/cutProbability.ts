@@ -15,7 +15,7 @@ export function cutProbability(
 ): number {
   const seen = Math.min(1, sure / 0.85) ** 2 / (1 + Math.exp(-2.2 * (evidence - 0.9)));
   const shape = 1 / (1 + (crooked / 1.2) ** 4) / (1 + (uneven / 0.6) ** 4);
-  const tellable = Math.min(1, 0.35 + 0.65 * Math.min(1, fine));
+  const tellable = 0.35 + 0.65 * Math.min(1, fine) ** 3;
   return seen * shape * tellable * contrast(around);
 }
 
