@@ -18,8 +18,12 @@ export interface Break {
   paper: number;
   /** 0..1: that a strip was meant to run on there; 1 by the plan. */
   meant: number;
+  /** It lies on a planned strip. */
+  planned: boolean;
   by: 'cut' | 'facing' | 'starved' | 'plan' | 'unsure';
 }
+
+type Found = Omit<Break, 'planned'>;
 
 /** Breaks nearer than this to each other are one, mm. */
 const sameMm = 3;
@@ -42,7 +46,7 @@ export function breaks(found: Case): Break[] {
     if (covered(found.card, each.at) || !onSheet(found.traced, found.card, each.at)) continue;
     if (found.card.joins.some(({ at, conducts }) => conducts && distance(at, each.at) < tapMm)) continue;
     const twin = kept.find(({ at }) => distance(at, each.at) < sameMm);
-    if (!twin) kept.push(each);
+    if (!twin) kept.push({ ...each, planned: each.by === 'plan' || isPlanned(found.card, each.at) });
     else if (twin.by === 'plan' && (each.by === 'cut' || each.by === 'facing'))
       Object.assign(twin, placeOf(each), { paper: Math.max(twin.paper, each.paper) });
   }
@@ -50,11 +54,11 @@ export function breaks(found: Case): Break[] {
 }
 
 /** The seen place and size are truer than the plan's samples. */
-function placeOf({ at, mm, a, b }: Break): Pick<Break, 'at' | 'mm' | 'a' | 'b'> {
+function placeOf({ at, mm, a, b }: Found): Pick<Break, 'at' | 'mm' | 'a' | 'b'> {
   return { at, mm, a, b };
 }
 
-function plannedBreaks({ laid, wiring: { graph } }: Case): Break[] {
+function plannedBreaks({ laid, wiring: { graph } }: Case): Found[] {
   return plannedOpens(laid)
     .filter(({ mm }) => mm <= mostMm)
     .map(({ at, mm, a, b }) => {
@@ -70,7 +74,7 @@ function paperOf(mm: number, parts: boolean): number {
 }
 
 /** Seen breaks at which the graph is already parted. */
-function cutBreaks(found: Case): Break[] {
+function cutBreaks(found: Case): Found[] {
   const { cuts, islandOf } = found.wiring.graph;
   return cuts.flatMap(({ at, piece, sides }) => {
     const crossing = found.traced.crossings.find((c) => c.piece === piece && distance(c.at, at) < 0.1);
@@ -82,7 +86,7 @@ function cutBreaks(found: Case): Break[] {
 }
 
 /** Facing ends with an opening that the mask shows. The picture's own word on it counts where it has one. */
-function facingBreaks(found: Case): Break[] {
+function facingBreaks(found: Case): Found[] {
   const { traced, wiring } = found;
   return facingEnds(traced).map(({ a, b, at, mm, match }) => {
     const crossing = traced.crossings.find((c) => c.other !== undefined && distance(c.at, at) < 1.5);
@@ -103,7 +107,7 @@ function facingBreaks(found: Case): Break[] {
  * A lamp with only one side fed lacks the net of the other: where that net comes nearest to the cell's is the likeliest
  * break, even where no two ends face each other.
  */
-function starvedBreaks(found: Case): Break[] {
+function starvedBreaks(found: Case): Found[] {
   const { card, traced, wiring } = found;
   const { netOf, netOfIsland, graph } = wiring;
   const wanted = new Set<string>();
@@ -124,7 +128,7 @@ function starvedBreaks(found: Case): Break[] {
 }
 
 /** Lines across a strip that may be breaks or glare: the mask runs on. */
-function unsureBreaks(found: Case): Break[] {
+function unsureBreaks(found: Case): Found[] {
   return found.traced.crossings
     .filter(({ other, gap, piece }) => other === undefined && gap >= 0.3 && gap < openFrom && piece > 0)
     .map(({ at, widthMm, piece, gap }) => {
@@ -143,9 +147,11 @@ function unsureBreaks(found: Case): Break[] {
 
 /** With a plan a strip is meant only where one is planned. */
 function meantAt({ card }: Case, at: Point): number {
-  if (!card.plan?.strips.length) return 1;
-  const planned = card.plan.strips.some(({ path, width_mm }) =>
+  return !card.plan?.strips.length || isPlanned(card, at) ? 1 : 0.5;
+}
+
+function isPlanned({ plan }: Case['card'], at: Point): boolean {
+  return (plan?.strips ?? []).some(({ path, width_mm }) =>
     path.some((p, k) => k > 0 && toSegment(at, path[k - 1], p) <= width_mm / 2),
   );
-  return planned ? 1 : 0.5;
 }

@@ -201,7 +201,7 @@ function emptyGraph(traced: Traced) {
       nodeOfPad,
       islandOf,
       islands: islandsOf(traced, stretches, islandOf, pieceOfNode, number.size),
-      islandAt: (piece, at) => islandNear(stretches, islandOf, pieceOfNode, piece, at),
+      islandAt: islandFinder(stretches, islandOf, pieceOfNode),
     };
   }
   return { addPiece, finish };
@@ -240,23 +240,31 @@ function islandsOf(
   return islands;
 }
 
-function islandNear(
+/** Island of a piece's copper at a place: the one of the nearest stretch, where the piece is parted at all. */
+function islandFinder(
   stretches: Stretch[],
   islandOf: Int32Array,
   pieceOfNode: number[],
-  piece: number,
-  [x, y]: Point,
-): number {
-  let island = -1;
-  let least = Infinity;
-  for (const stretch of stretches) {
-    if (stretch.piece !== piece) continue;
-    for (const p of stretch.path) {
-      const d = (p[0] - x) ** 2 + (p[1] - y) ** 2;
-      if (d >= least) continue;
-      least = d;
-      island = islandOf[stretch.from];
+): CopperGraph['islandAt'] {
+  const islandsOfPiece: number[][] = [];
+  pieceOfNode.forEach((piece, node) => {
+    const list = (islandsOfPiece[piece] ??= []);
+    if (!list.includes(islandOf[node])) list.push(islandOf[node]);
+  });
+  return (piece, [x, y]) => {
+    const [only, ...others] = islandsOfPiece[piece];
+    if (others.length === 0) return only;
+    let island = only;
+    let least = Infinity;
+    for (const stretch of stretches) {
+      if (stretch.piece !== piece) continue;
+      for (const p of stretch.path) {
+        const d = (p[0] - x) ** 2 + (p[1] - y) ** 2;
+        if (d >= least) continue;
+        least = d;
+        island = islandOf[stretch.from];
+      }
     }
-  }
-  return island >= 0 ? island : islandOf[pieceOfNode.indexOf(piece)];
+    return island;
+  };
 }

@@ -1,4 +1,4 @@
-import type { Card, PlanStrip } from '../card/index.ts';
+import type { Card, Plan, PlanStrip } from '../card/index.ts';
 import { insideRing, type Point } from '../geometry/index.ts';
 import { pieceAt } from '../parts/index.ts';
 import type { Traced } from '../trace/index.ts';
@@ -22,19 +22,39 @@ export interface LaidStrip {
 
 /** Each planned strip, sampled along its path against the built copper. */
 export function laidStrips(traced: Traced, { plan, patches }: Card): LaidStrip[] {
-  const strips = plan?.strips ?? [];
-  return strips.map((strip) => {
-    const places = samples(strip.path, stepMm);
+  if (!plan) return [];
+  return sampled(plan).map(({ strip, places, alone }) => {
     const pieces = places.map((p, k) => pieceAcross(traced, places, k, p, strip.width_mm));
-    const others = strips.filter((other) => other.net !== strip.net && boxesMeet(strip, other));
-    const clear = Uint8Array.from(places, (p) => {
-      const under = patches.some(({ outline }) => insideRing(p, outline));
-      return under || others.some((other) => overlaps(p, strip, other)) ? 0 : 1;
-    });
+    const clear = alone.map((each, k) =>
+      each && !patches.some(({ outline }) => insideRing(places[k], outline)) ? 1 : 0,
+    );
     const count = clear.reduce((sum, each) => sum + each, 0);
     const on = pieces.filter((piece, k) => piece > 0 && clear[k]).length;
     return { strip, places, pieces, clear, laid: count > 0 && on / count >= laidShare };
   });
+}
+
+interface Sampled {
+  strip: PlanStrip;
+  places: Point[];
+  /** 1 where no strip of another net crosses. */
+  alone: Uint8Array;
+}
+
+/** Samples hang on the plan alone, which a tap on a lamp leaves as it is: kept for as long as that plan is. */
+const samplesOfPlan = new WeakMap<Plan, Sampled[]>();
+
+function sampled(plan: Plan): Sampled[] {
+  const known = samplesOfPlan.get(plan);
+  if (known) return known;
+  const made = plan.strips.map((strip) => {
+    const places = samples(strip.path, stepMm);
+    const others = plan.strips.filter((other) => other.net !== strip.net && boxesMeet(strip, other));
+    const alone = Uint8Array.from(places, (p) => (others.some((other) => overlaps(p, strip, other)) ? 0 : 1));
+    return { strip, places, alone };
+  });
+  samplesOfPlan.set(plan, made);
+  return made;
 }
 
 function boxesMeet(a: PlanStrip, b: PlanStrip): boolean {

@@ -7,7 +7,7 @@ import { covered } from './covered.ts';
 import type { Opening } from './copperGraph.ts';
 
 /** A crossing is taken as open from this probability of paper on. */
-export const openFrom = 0.5;
+export const openFrom = 0.55;
 /** A finger's breadth round a tap at a join, mm. */
 const tapMm = 3;
 

@@ -15,7 +15,7 @@ export interface Tolerance {
 
 /** Less overlap than this does not count as met, mm^2 (common practice, no source). */
 const leastMm2 = 1;
-const stepMm = 0.25;
+const stepMm = 0.1;
 
 /**
  * Folds every flap anew with its line off by up to 0.5 mm and the flap turned by up to 1 degree, even draws.

@@ -2,7 +2,7 @@ import type { Point } from '../../geometry/index.ts';
 import { bridgePlaces, type BridgePlace } from '../bridgePlaces.ts';
 import type { Case } from '../case.ts';
 import { sheetAt } from '../covered.ts';
-import { between } from '../distance.ts';
+import { between, distance } from '../distance.ts';
 import type { Finding } from '../types.ts';
 import type { Placed, Way } from '../ways.ts';
 
@@ -11,12 +11,14 @@ const sliverShare = 0.65;
 
 /** Copper that joins what must stay apart: the sliver where there is one, else the lamp or the cell that lies across it. */
 export function bridges(found: Case): Finding[] {
-  return bridgePlaces(found).flatMap((place) => {
+  const all = bridgePlaces(found).flatMap((place) => {
     if (place.ways.length > 0) return place.ways.map((way) => bridge(found, place, way));
     const lamps = place.pads.filter(({ lamp }) => lamp !== undefined);
     if (lamps.length > 0) return lamps.map((pad) => onOneStrip(found, pad));
     return [shorted(found, place)];
   });
+  const same = (a: Finding, b: Finding) => a.kind === b.kind && distance(a.at, b.at) < 1;
+  return all.filter((each, k) => all.findIndex((other) => same(each, other)) === k);
 }
 
 function bridge(found: Case, { pairs }: BridgePlace, way: Way): Finding {

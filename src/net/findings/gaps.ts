@@ -8,7 +8,7 @@ import { statesOf } from '../states.ts';
 import type { Finding } from '../types.ts';
 import { netsOf } from '../wiring.ts';
 
-/** Lamps lit in no state can not tell anything; with this many parts a break that starves none is likely none. */
+/** Where every part is known, a break that starves no lamp is likely none. */
 const harmless = 0.6;
 
 /**
@@ -44,8 +44,8 @@ function deliberate(found: Case, { at, a, b }: Break): boolean {
 }
 
 /** Closing it would join the cell's faces or a lamp's pads: two strips that only happen to face each other. */
-function wouldShort(found: Case, { a, b, by }: Break): boolean {
-  if (a === b || by === 'plan') return false;
+function wouldShort(found: Case, { a, b, planned }: Break): boolean {
+  if (a === b || planned) return false;
   const { netOfIsland, netOf } = found.wiring;
   const [p, q] = [netOfIsland[a], netOfIsland[b]];
   const meet = (one: string, two: string) => {
@@ -58,7 +58,9 @@ function wouldShort(found: Case, { a, b, by }: Break): boolean {
 function tell(found: Case, each: Break, lamps: string[]): Finding {
   const { netOfIsland } = found.wiring;
   const { at, mm, a, b, by, meant } = each;
-  const certainty = Math.min(0.99, each.paper * meant * weightOf(found, each, lamps));
+  // Where the picture leaves it open the answer is "can't tell", which never holds.
+  const most = by === 'unsure' ? 0.49 : 0.99;
+  const certainty = Math.min(most, each.paper * meant * weightOf(found, each, lamps));
   return {
     kind: 'gap',
     at,
@@ -73,10 +75,10 @@ function tell(found: Case, each: Break, lamps: string[]): Finding {
 }
 
 /** A break that starves lamps is one; in a card whose parts are all known, one that starves none is doubtful. */
-function weightOf(found: Case, { a, b, by, mm }: Break, lamps: string[]): number {
-  if (lamps.length > 0 || by === 'plan' || by === 'unsure') return 1;
+function weightOf(found: Case, { a, b, by, mm, planned }: Break, lamps: string[]): number {
+  if (lamps.length > 0 || by === 'plan' || by === 'unsure' || (planned && a !== b)) return 1;
   const { card } = found;
-  const known = card.lamps.length > 0 && padOf(found, 'cell+') && padOf(found, 'cell-');
+  const known = card.lamps.length > 0 && ['cell+', 'cell-'].every((face) => padOf(found, face)?.piece);
   if (known) return a === b ? harmless : harmless * 0.8;
   // Without lamps a wide opening may be a lamp's own place.
   return card.lamps.length === 0 && mm > 1.5 && by === 'facing' ? 0.55 : 1;
