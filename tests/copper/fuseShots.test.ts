@@ -37,7 +37,7 @@ function shot(sheet: SquaredSheet, dx: number, dy: number, blotMm: number): Squa
   return { ...sheet, rgb };
 }
 
-test('glare at different places goes, the copper under it comes back', () => {
+test('glare at different places goes by two thirds at least, the copper under it comes back', () => {
   const { sheet, truth } = page(21, 'kraft', 0);
   const one = shot(sheet, 0, 0, 8);
   const two = shot(sheet, 6, -4, 22);
@@ -46,8 +46,9 @@ test('glare at different places goes, the copper under it comes back', () => {
   expect(shots[1].movedMm).toBeCloseTo(Math.hypot(0.6, 0.4), 0);
   const burnt = ({ rgb }: SquaredSheet): number =>
     truth.reduce((sum, t, k) => sum + (t && rgb[3 * k] + rgb[3 * k + 1] + rgb[3 * k + 2] === 765 ? 1 : 0), 0);
-  expect(burnt(fused)).toBeLessThan(1.2 * burnt(sheet) + 50);
-  expect(burnt(one)).toBeGreaterThan(burnt(sheet) + 600);
+  const glare = burnt(one) - burnt(sheet);
+  expect(glare).toBeGreaterThan(600);
+  expect(burnt(fused) - burnt(sheet)).toBeLessThan(glare / 3);
   const missed = (mask: Uint8Array): number => truth.reduce((sum, t, k) => sum + (t && !mask[k] ? 1 : 0), 0);
   expect(missed(seeCopper(fused).strict)).toBeLessThan(0.85 * missed(seeCopper(one).strict));
 });
