@@ -1,21 +1,32 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { PowerReport } from '../../power/index.ts';
 import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
+import { tellTrouble } from '../state/trouble.ts';
 
-type Solve = typeof import('../../power/index.ts').solveStates;
-
-/** Which lamps light in which state, and how much they draw; undefined until it is worked out. */
+/**
+ * Which lamps light in which state, and how much they draw; undefined until it is worked out. It follows the findings a
+ * moment later, so that a tap shows its findings in its own frame.
+ */
 export function useStatesPower(shown: Shown | undefined): PowerReport | undefined {
   const card = useBench((state) => state.card);
-  const [solve, setSolve] = useState<{ by: Solve }>();
-  useEffect(() => {
-    void import('../../power/index.ts').then(({ solveStates }) => setSolve({ by: solveStates }));
-  }, []);
+  const [report, setReport] = useState<PowerReport>();
   const netlist = shown?.netlist;
   const traced = shown?.traced;
-  return useMemo(
-    () => (solve && netlist && traced ? solve.by(netlist, traced, card, { depth: 'states' }) : undefined),
-    [solve, netlist, traced, card],
-  );
+  useEffect(() => {
+    if (!netlist || !traced) return;
+    let wanted = true;
+    const timer = setTimeout(() => {
+      import('../../power/index.ts')
+        .then(({ solveStates }) => {
+          if (wanted) setReport(solveStates(netlist, traced, card, { depth: 'states' }));
+        })
+        .catch(tellTrouble);
+    }, 50);
+    return () => {
+      wanted = false;
+      clearTimeout(timer);
+    };
+  }, [netlist, traced, card]);
+  return report;
 }

@@ -133,8 +133,6 @@ export const benchWords = {
       `The photograph shows ${pxPerMm} pixels a mm; the narrowest gap it can show is ${gap} mm.`,
     bowed: (much: string) =>
       `The edges of the sheet stray by up to ${much} mm from straight: lay it flat under glass for a better reading.`,
-    scale: (percent: number) =>
-      `These corners and this size do not agree by ${percent} %. Choose the true size, or look at the corners again.`,
     coarse: 'Under 8 pixels a mm fine gaps are easily missed: go closer.',
     sizes: {
       A4: 'A4, 210 x 297 mm',

@@ -30,8 +30,9 @@ export function layParts(bench: () => Bench): void {
     expect(await head.textContent()).toMatch(/\+ at (49\.[5-9]|50\.[0-4]), (67\.[5-9]|68\.[0-4])/);
     await line.getByLabel('Colour').selectOption('red');
     expect(await head.textContent()).toContain('red');
-    const to = await onSheet(page, 60, 75);
-    await page.mouse.move(minus.x, minus.y);
+    // The margin may have scrolled the page meanwhile.
+    const [end, to] = [await onSheet(page, 50, 68), await onSheet(page, 60, 75)];
+    await page.mouse.move(end.x, end.y);
     await page.mouse.down();
     await page.mouse.move(to.x - 3, to.y - 3, { steps: 4 });
     await page.mouse.move(to.x, to.y, { steps: 2 });
