@@ -4,7 +4,7 @@ import type { Point } from '../../geometry/index.ts';
 import type { Finding, Netlist } from '../../net/index.ts';
 import type { Traced } from '../../trace/index.ts';
 import type { Ribbon } from '../strip/ribbon.ts';
-import { boxOf, distanceToRibbon, walk } from '../strip/ribbon.ts';
+import { boxOf, distanceToRibbon, segmentsOf, walk } from '../strip/ribbon.ts';
 import { pieceAt } from './copperAt.ts';
 import type { Cover } from './standing.ts';
 import type { StripStanding } from './types.ts';
@@ -113,26 +113,37 @@ function withoutCrossings(strips: PlanStrip[], lamps: Ribbon[], traced: Traced):
   for (const [k, a] of ribbons.entries()) {
     for (const b of ribbons.slice(k + 1)) {
       if (a.net === b.net) continue;
-      const [p, q] = [boxOf(a.path, a.widthMm / 2), boxOf(b.path, b.widthMm / 2)];
-      const [x0, x1] = [Math.max(p.x0, q.x0), Math.min(p.x1, q.x1)];
-      const [y0, y1] = [Math.max(p.y0, q.y0), Math.min(p.y1, q.y1)];
-      for (let y = y0; y < y1; y += 1 / pxPerMm) {
-        for (let x = x0; x < x1; x += 1 / pxPerMm) {
-          if (distanceToRibbon([x, y], a) > 0 || distanceToRibbon([x, y], b) > 0) continue;
-          clear(
-            on,
-            width,
-            height,
-            (x - originMm[0]) * pxPerMm,
-            (y - originMm[1]) * pxPerMm,
-            CROSSING_MM * pxPerMm,
-          );
-          cut = true;
-        }
+      for (const [x, y] of commonPlaces(a, b, 1 / pxPerMm)) {
+        clear(
+          on,
+          width,
+          height,
+          (x - originMm[0]) * pxPerMm,
+          (y - originMm[1]) * pxPerMm,
+          CROSSING_MM * pxPerMm,
+        );
+        cut = true;
       }
     }
   }
   return cut ? { ...traced, labels: components(on, width, height, 4).labels } : traced;
+}
+
+/** Places that lie on both ribbons, looked for only where a straight piece of the one comes near one of the other. */
+function commonPlaces(a: Ribbon, b: Ribbon, step: number): Point[] {
+  const places: Point[] = [];
+  for (const one of segmentsOf(a.path)) {
+    for (const other of segmentsOf(b.path)) {
+      const [p, q] = [boxOf(one, a.widthMm / 2), boxOf(other, b.widthMm / 2)];
+      const [x1, y1] = [Math.min(p.x1, q.x1), Math.min(p.y1, q.y1)];
+      for (let y = Math.max(p.y0, q.y0); y < y1; y += step) {
+        for (let x = Math.max(p.x0, q.x0); x < x1; x += step) {
+          if (distanceToRibbon([x, y], a) === 0 && distanceToRibbon([x, y], b) === 0) places.push([x, y]);
+        }
+      }
+    }
+  }
+  return places;
 }
 
 function clearUnder(on: Uint8Array, ribbon: Ribbon, { width, height, pxPerMm, originMm }: Traced): void {

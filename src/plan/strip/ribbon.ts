@@ -26,15 +26,14 @@ export function distanceToSegment([x, y]: Point, [a, b]: Segment): number {
 export function distanceToRibbon([x, y]: Point, { path, widthMm }: Ribbon): number {
   const half = widthMm / 2;
   let least = Infinity;
-  for (const [a, b] of segmentsOf(path)) {
+  for (let k = 1; k < path.length; k++) {
+    const [a, b] = [path[k - 1], path[k]];
     const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
     if (!length) continue;
     const along = ((x - a[0]) * (b[0] - a[0]) + (y - a[1]) * (b[1] - a[1])) / length;
     const across = Math.abs((x - a[0]) * (b[1] - a[1]) - (y - a[1]) * (b[0] - a[0])) / length;
     least = Math.min(least, Math.hypot(Math.max(0, -along, along - length), Math.max(0, across - half)));
-  }
-  for (const [cx, cy] of path.slice(1, -1)) {
-    least = Math.min(least, Math.max(0, Math.hypot(x - cx, y - cy) - half));
+    if (k > 1) least = Math.min(least, Math.max(0, Math.hypot(x - a[0], y - a[1]) - half));
   }
   return least;
 }
