@@ -14,7 +14,8 @@ export default defineConfig({
   test: {
     root: '.',
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    testTimeout: 60_000,
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     pool: 'forks',
     maxWorkers: 2,
   },
