@@ -1,7 +1,9 @@
 import type { CopperMask } from '../copper/index.ts';
 import type { Crossing, Traced } from '../trace/index.ts';
 
-/** Share of a crossing's middle that must be unlike copper before the net agrees that paper lies there. */
+/** Likelihood, 0..255, under which the net is no longer sure of copper; on sound tape it stays over. */
+const sureCopper = 225;
+/** Share of a crossing's middle that must be under it before the net lets the gap stand. */
 const agreeShare = 0.3;
 /** What is left of a gap's chance where the net saw copper. */
 const doubted = 0.3;
@@ -20,7 +22,7 @@ export function weighCrossings(traced: Traced, mask: CopperMask): Traced {
   return { ...traced, crossings };
 }
 
-/** Share of the pixels in the middle of a crossing that the net takes for paper rather than copper. */
+/** Share of the pixels in the middle of a crossing where the net is not sure of copper. */
 function paperShare(mask: CopperMask, { at, widthMm }: Crossing): number {
   const { width, height, pxPerMm, originMm, likelihood } = mask;
   const radius = Math.max(0.3, 0.4 * widthMm) * pxPerMm;
@@ -31,7 +33,7 @@ function paperShare(mask: CopperMask, { at, widthMm }: Crossing): number {
     for (let i = Math.max(0, Math.ceil(x - radius)); i <= Math.min(width - 1, x + radius); i++) {
       if ((i - x) ** 2 + (j - y) ** 2 > radius * radius) continue;
       all++;
-      if (likelihood[j * width + i] < 128) paper++;
+      if (likelihood[j * width + i] < sureCopper) paper++;
     }
   }
   return all === 0 ? 0 : paper / all;

@@ -29,6 +29,7 @@ export interface FindingScore {
 
 /** Kinds that the exam's truth can judge. */
 export const judgedKinds: FindingKind[] = [
+  'shorted-cell',
   'gap',
   'bridge',
   'tight',
