@@ -108,7 +108,8 @@ function look(
   const half = Math.round((widthMm / 2) * pxPerMm);
   const blur = Math.max(1, Math.round(1.5 * blurPx));
   const inner = half - 1;
-  if (inner < 3) return undefined;
+  // Too narrow a strip, or too short a stretch between its ends, to ask.
+  if (inner < 3 || path.length < 2) return undefined;
   const ribbon = straighten(path, widthMm / 2 + margin, sheet, labels, frame);
   const columns = 2 * inner + 1;
   const first = (ribbon.across - 1) / 2 - inner;
