@@ -21,7 +21,6 @@ export function keyboardAlone(bench: () => Bench): void {
   test('goes from the demo to a settled finding by keyboard alone', async () => {
     const { stage, page } = bench();
     await page.goto(stage.url);
-    await page.evaluate(() => indexedDB.deleteDatabase('foilproof'));
     await page.getByRole('navigation').getByRole('button', { name: 'Shoot' }).focus();
     await page.keyboard.press('Enter');
     await tabTo(page, /Open the demo card/);

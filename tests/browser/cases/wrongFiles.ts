@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import type { Bench } from '../page.test.ts';
-import { photo } from '../stage.ts';
+import { photo, visitor } from '../stage.ts';
 
 export function wrongFiles(bench: () => Bench): void {
   test('refuses what is no photograph with a sentence, and keeps the card', async () => {
@@ -36,7 +36,11 @@ export function wrongFiles(bench: () => Bench): void {
   });
 
   test('takes a photograph that is dropped', async () => {
-    const { page } = bench();
+    const { stage } = bench();
+    const context = await visitor(stage);
+    const page = await context.newPage();
+    await page.goto(stage.url);
+    await page.getByRole('heading', { level: 1 }).waitFor();
     await page.evaluate(async (base64) => {
       const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
       const data = new DataTransfer();
@@ -45,5 +49,6 @@ export function wrongFiles(bench: () => Bench): void {
     }, readFileSync(photo).toString('base64'));
     await page.getByRole('button', { name: 'Square' }).and(page.locator('[aria-current=step]')).waitFor();
     await page.getByAltText('The photograph').first().waitFor();
+    await context.close();
   });
 }
