@@ -1,5 +1,5 @@
-import type { Ask, Told } from './bench/work/protocol.ts';
-import { answer } from './bench/work/session.ts';
+import type { Ask, Told } from './bench/worker/protocol.ts';
+import { answer } from './bench/worker/session.ts';
 import { FoilproofError } from './words/error.ts';
 
 /** The worker: takes calls one after another, since each stage builds on the one before; warming runs beside them. */

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { emptyCard } from '../../src/bench/state/emptyBench.ts';
 import { earlier, stageOf } from '../../src/bench/state/stageOf.ts';
-import { strokeChange } from '../../src/bench/work/strokeChange.ts';
+import { strokeChange } from '../../src/bench/worker/strokeChange.ts';
 
 const card = emptyCard();
 const stroke = (x: number) => ({ do: 'add' as const, width_mm: 3, path: [[x, 1]] as [number, number][] });

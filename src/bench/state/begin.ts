@@ -1,4 +1,4 @@
-import { call } from '../work/client.ts';
+import { call } from '../worker/client.ts';
 import { openDemo } from './demo.ts';
 import { fetchEvaluation } from './evaluate.ts';
 import { keepFromNowOn, restore } from './keep.ts';

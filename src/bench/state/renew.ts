@@ -1,8 +1,8 @@
 import type { Card } from '../../card/index.ts';
 import type { StageName } from '../../check/index.ts';
 import type { Outline } from '../../sheet/index.ts';
-import { call } from '../work/client.ts';
-import type { Renewed, RenewableStage } from '../work/protocol.ts';
+import { call } from '../worker/client.ts';
+import type { Renewed, RenewableStage } from '../worker/protocol.ts';
 import { evaluateHere } from './evaluate.ts';
 import { earlier } from './stageOf.ts';
 import { bench, change } from './store.ts';

@@ -1,5 +1,5 @@
 import type { Card } from '../../card/index.ts';
-import type { RenewableStage } from '../work/protocol.ts';
+import type { RenewableStage } from '../worker/protocol.ts';
 
 const parts: [RenewableStage, (keyof Card)[]][] = [
   ['square', ['base', 'corners_px']],

@@ -1,5 +1,5 @@
 import type { Outline } from '../../sheet/index.ts';
-import { call } from '../work/client.ts';
+import { call } from '../worker/client.ts';
 import { renewNow } from './renew.ts';
 import { bench, change } from './store.ts';
 import { tellTrouble } from './trouble.ts';

@@ -5,7 +5,7 @@ import type { Netlist } from '../../net/index.ts';
 import type { PlanComparison } from '../../plan/index.ts';
 import type { Outline } from '../../sheet/index.ts';
 import type { Traced } from '../../trace/index.ts';
-import type { SheetFrame } from '../work/protocol.ts';
+import type { SheetFrame } from '../worker/protocol.ts';
 
 export type StepName = 'shoot' | 'square' | 'copper' | 'parts' | 'verdict' | 'record' | 'plan' | 'fold';
 
