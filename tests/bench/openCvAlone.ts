@@ -19,12 +19,13 @@ export async function openCvAlone(
   const cv = await loadOpenCv();
   const { width = 1, height = 1 } = await sharp(photoPath).metadata();
   const scale = Math.sqrt((megapixels * 1e6) / (width * height));
-  const png = await sharp(photoPath)
+  const jpeg = await sharp(photoPath)
     .resize(Math.round(width * scale))
     .jpeg()
     .toBuffer();
-  const photo = await decodePhoto(png, 'bench.jpg');
-  const source = cv.matFromImageData(photo as unknown as ImageData);
+  const photo = await decodePhoto(jpeg, 'bench.jpg');
+  const source = new cv.Mat(photo.height, photo.width, cv.CV_8UC4);
+  source.data.set(photo.rgba);
   const squared = new cv.Mat();
   const square = median(3, () => squareUp(cv, source, squared, sheet));
   const copper = median(3, () => copperLike(cv, squared));
