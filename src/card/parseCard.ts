@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { cardWords } from '../words/en/card.ts';
+import { cardWords } from '../words/card.ts';
 import { FoilproofError } from '../words/index.ts';
 import { cardSchema } from './schema.ts';
 import type { Card } from './schema.ts';

@@ -1,5 +1,5 @@
 import { FoilproofError } from '../words/error.ts';
-import { cardWords } from '../words/en/card.ts';
+import { cardWords } from '../words/card.ts';
 import { parseCard } from './parseCard.ts';
 import type { Card, CardPhoto } from './schema.ts';
 

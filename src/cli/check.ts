@@ -1,4 +1,4 @@
-import { cliWords } from '../words/en/cli.ts';
+import { cliWords } from '../words/cli.ts';
 import { fullText, oneLine } from './checkText.ts';
 import { runJob } from './job.ts';
 import type { Answer, Job } from './job.ts';

@@ -1,4 +1,4 @@
-import { cliWords } from '../words/en/cli.ts';
+import { cliWords } from '../words/cli.ts';
 import type { Answer } from './job.ts';
 
 type Json = NonNullable<Answer['json']>;

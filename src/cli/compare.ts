@@ -4,7 +4,7 @@ import { parseArgs } from 'node:util';
 import { decodePhoto } from '../photo/decodeNode.ts';
 import type { ComparedMasks, ConductorSide, MaskFault, ReadConductor } from '../plan/index.ts';
 import { compareMasks, readConductor } from '../plan/index.ts';
-import { planWords } from '../words/en/plan.ts';
+import { planWords } from '../words/plan.ts';
 import { FoilproofError } from '../words/index.ts';
 
 /** Room round a fault's own box in the output, px, so that a cut-out shows what it lies in. */

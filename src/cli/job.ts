@@ -6,8 +6,8 @@ import type { Checked, StageName } from '../check/index.ts';
 import { decodePhoto } from '../photo/decodeNode.ts';
 import { checkJson } from '../record/index.ts';
 import type { CheckJson } from '../record/index.ts';
-import { cliWords } from '../words/en/cli.ts';
-import { copperWords } from '../words/en/copper.ts';
+import { cliWords } from '../words/cli.ts';
+import { copperWords } from '../words/copper.ts';
 import type { Outputs } from './outputNames.ts';
 import { writeOutputs } from './writeOutputs.ts';
 

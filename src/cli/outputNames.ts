@@ -1,5 +1,5 @@
 import { basename, extname, join, parse } from 'node:path';
-import { cliWords } from '../words/en/cli.ts';
+import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
 
 /** Files that a check is asked to write beside its answer. */

@@ -1,6 +1,6 @@
 import { readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { cliWords } from '../words/en/cli.ts';
+import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
 
 const photoName = /\.(jpe?g|png|webp|heic|heif)$/i;

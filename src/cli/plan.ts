@@ -3,7 +3,7 @@ import { extname } from 'node:path';
 import { printPlan } from '../plan/index.ts';
 import type { PrintPaper } from '../plan/index.ts';
 import { fontsInNode } from '../record/pdf/fontsInNode.ts';
-import { cliWords } from '../words/en/cli.ts';
+import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
 import { readArguments } from './readArguments.ts';
 import { readCard } from './readCard.ts';

@@ -1,7 +1,7 @@
 import { asPlanned } from '../check/index.ts';
 import { sayPower } from '../power/index.ts';
 import type { PowerReport } from '../power/index.ts';
-import { cliWords } from '../words/en/cli.ts';
+import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
 import { readArguments } from './readArguments.ts';
 import { readCard } from './readCard.ts';

@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { cliWords } from '../words/en/cli.ts';
+import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
 
 export interface Arguments {

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { parseCard } from '../card/index.ts';
 import type { Card } from '../card/index.ts';
-import { cliWords } from '../words/en/cli.ts';
+import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
 
 /** Reads a card file. @throws FoilproofError when it is not there or a key is wrong */

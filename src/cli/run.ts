@@ -1,4 +1,4 @@
-import { cliWords } from '../words/en/cli.ts';
+import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
 import { checkCommand } from './check.ts';
 import { compareCommand } from './compare.ts';

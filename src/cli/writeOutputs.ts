@@ -5,7 +5,7 @@ import type { Checked } from '../check/index.ts';
 import { htmlRecord, pdfRecord, svgRecord } from '../record/index.ts';
 import type { EncodedImage } from '../record/index.ts';
 import { fontsInNode } from '../record/pdf/fontsInNode.ts';
-import { cliWords } from '../words/en/cli.ts';
+import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
 import type { Outputs } from './outputNames.ts';
 

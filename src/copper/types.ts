@@ -28,5 +28,5 @@ export interface LearnedMap {
   cell: Uint8Array;
 }
 
-/** Why a photograph reads badly; keys of words/en/copper.ts. */
+/** Why a photograph reads badly; keys of words/copper.ts. */
 export type Trouble = 'burnt-out' | 'too-dark' | 'odd-shapes' | 'doubtful' | 'disagree' | 'no-copper';

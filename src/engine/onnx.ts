@@ -1,7 +1,7 @@
 import { onnxPlaces } from '#onnx';
 import * as ort from 'onnxruntime-web/wasm';
 import { FoilproofError } from '../words/index.ts';
-import { learned } from '../words/en/learned.ts';
+import { learned } from '../words/learned.ts';
 
 /** A trained net with one picture in and one stack of maps out. */
 export interface Net {

@@ -1,6 +1,6 @@
 import type { Card } from '../card/index.ts';
 import type { Traced } from '../trace/index.ts';
-import { findingWords as words } from '../words/en/findings.ts';
+import { findingWords as words } from '../words/findings.ts';
 
 /** Finer gaps than this are said to be beyond the photograph, mm. */
 const fineMm = 0.5;

@@ -1,5 +1,5 @@
 import { FoilproofError } from '../words/index.ts';
-import { photoWords } from '../words/en/photo.ts';
+import { photoWords } from '../words/photo.ts';
 import { sniff } from './sniff.ts';
 import type { Sniffed } from './sniff.ts';
 

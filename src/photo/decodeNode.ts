@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import sharp from 'sharp';
 import { FoilproofError } from '../words/index.ts';
-import { photoWords } from '../words/en/photo.ts';
+import { photoWords } from '../words/photo.ts';
 import { checkFile, largestMegapixels } from './bounds.ts';
 import type { Photo } from './types.ts';
 

@@ -1,4 +1,4 @@
-import { photoWords } from '../words/en/photo.ts';
+import { photoWords } from '../words/photo.ts';
 import { exposureOf } from './exposure.ts';
 import type { Exposure } from './exposure.ts';
 import { edgeSpreadPx } from './sharpness.ts';

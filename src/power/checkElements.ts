@@ -1,4 +1,4 @@
-import { powerWords } from '../words/en/power.ts';
+import { powerWords } from '../words/power.ts';
 import { FoilproofError } from '../words/index.ts';
 import type { Circuit, Element } from './types.ts';
 

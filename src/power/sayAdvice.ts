@@ -1,4 +1,4 @@
-import { powerWords } from '../words/en/power.ts';
+import { powerWords } from '../words/power.ts';
 import { figure, lampList } from './sayFigures.ts';
 import type { Advice } from './types.ts';
 

@@ -1,4 +1,4 @@
-import { powerWords } from '../words/en/power.ts';
+import { powerWords } from '../words/power.ts';
 
 /** A figure as a maker reads it: three significant digits, no trailing noise, never in exponents. */
 export function figure(value: number, digits = 3): string {

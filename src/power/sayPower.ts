@@ -1,4 +1,4 @@
-import { powerWords as words } from '../words/en/power.ts';
+import { powerWords as words } from '../words/power.ts';
 import { sayAdvice } from './sayAdvice.ts';
 import { figure, lampList } from './sayFigures.ts';
 import type { Balance, JointNeed, PowerReport, StatePower, Trouble } from './types.ts';

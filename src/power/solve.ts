@@ -1,4 +1,4 @@
-import { powerWords } from '../words/en/power.ts';
+import { powerWords } from '../words/power.ts';
 import { FoilproofError } from '../words/index.ts';
 import { checkElements } from './checkElements.ts';
 import { compile, linearise, type Compiled, type Linearised } from './compile.ts';

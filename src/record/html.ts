@@ -1,4 +1,4 @@
-import { recordWords as words } from '../words/en/record.ts';
+import { recordWords as words } from '../words/record.ts';
 import type { Block, RecordDocument } from './document/types.ts';
 import { imageElement, svgOf, type SharedImages } from './drawing/svg.ts';
 import type { Drawing, EncodedImage } from './drawing/types.ts';

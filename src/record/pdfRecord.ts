@@ -1,6 +1,6 @@
 import type { Card } from '../card/index.ts';
 import type { PowerReport } from '../power/index.ts';
-import { recordWords } from '../words/en/record.ts';
+import { recordWords } from '../words/record.ts';
 import { recordDocument } from './document/recordDocument.ts';
 import { inks } from './drawing/inks.ts';
 import { setBlock } from './pdf/blocks.ts';

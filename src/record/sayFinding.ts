@@ -1,5 +1,5 @@
 import type { Finding } from '../net/index.ts';
-import { findingWords as words } from '../words/en/findings.ts';
+import { findingWords as words } from '../words/findings.ts';
 
 /** A finding in words: what is wrong, what to do, and what would settle it. */
 export interface FindingWords {

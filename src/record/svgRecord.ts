@@ -3,7 +3,7 @@ import { markShapes, sheetBox } from './drawing/markedSheet.ts';
 import { marginMm, placeMarks } from './drawing/placeMarks.ts';
 import { circuitShapes } from './drawing/redrawn.ts';
 import { svgOf } from './drawing/svg.ts';
-import { recordWords } from '../words/en/record.ts';
+import { recordWords } from '../words/record.ts';
 import type { Recordable } from './types.ts';
 
 /** The redrawn circuit with its proof marks as one SVG, true to scale (1 unit = 1 mm). */

@@ -1,5 +1,5 @@
 import type { CellKind } from '../card/index.ts';
-import { sheetWords } from '../words/en/sheet.ts';
+import { sheetWords } from '../words/sheet.ts';
 
 /**
  * Least and greatest diameters of coin cells, mm.

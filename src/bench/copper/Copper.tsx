@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
 import type { TouchUp } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { Sheet } from '../page/Sheet.tsx';
 import { UndoLine } from '../page/UndoLine.tsx';
 import { editCard } from '../state/editCard.ts';

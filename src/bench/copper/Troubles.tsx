@@ -1,5 +1,5 @@
-import { benchWords as words } from '../../words/en/bench.ts';
-import { copperWords } from '../../words/en/copper.ts';
+import { benchWords as words } from '../../words/bench.ts';
+import { copperWords } from '../../words/copper.ts';
 import type { Shown } from '../state/types.ts';
 
 /** Under this the verdict cannot be trusted. */

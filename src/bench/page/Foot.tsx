@@ -1,7 +1,7 @@
 import { goTo } from '../state/goTo.ts';
 import { useBench } from '../state/store.ts';
 import { neighbour } from '../steps.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { VerdictLine } from './VerdictLine.tsx';
 
 /** The foot: the verdict as it stands now, and the way on. */

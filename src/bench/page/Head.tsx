@@ -3,7 +3,7 @@ import { reword } from '../state/editCard.ts';
 import { goTo } from '../state/goTo.ts';
 import { useBench } from '../state/store.ts';
 import { steps } from '../steps.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 
 /** The running head: whose proof this is, and the steps in words. */
 export function Head() {

@@ -1,4 +1,4 @@
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { goTo } from '../state/goTo.ts';
 
 /** What a step says when there is no photograph yet. */

@@ -1,4 +1,4 @@
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { change, useBench } from '../state/store.ts';
 
 /** One sentence that matters now, with what can be done about it. */

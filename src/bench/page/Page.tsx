@@ -1,7 +1,7 @@
 import { Suspense } from 'react';
 import { bench, useBench } from '../state/store.ts';
 import { steps } from '../steps.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { Foot } from './Foot.tsx';
 import { Head } from './Head.tsx';
 import { NoPhoto } from './NoPhoto.tsx';

@@ -1,4 +1,4 @@
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { redo, undo } from '../state/editCard.ts';
 import { useBench } from '../state/store.ts';
 

@@ -1,5 +1,5 @@
 import { useBench } from '../state/store.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { countsOf } from '../verdict/counts.ts';
 import { Strip } from './Strip.tsx';
 

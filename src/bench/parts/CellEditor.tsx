@@ -1,5 +1,5 @@
 import { cellKinds, type Cell } from '../../card/schema.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { editCard } from '../state/editCard.ts';
 import { changeCell } from './partEdits.ts';
 import { PlaceFields } from './PlaceFields.tsx';

@@ -1,6 +1,6 @@
 import type { Contact } from '../../card/schema.ts';
 import { contactPlace, sidesOf } from '../../parts/index.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { NumberField } from '../page/NumberField.tsx';
 import { editCard } from '../state/editCard.ts';
 import { NameField } from './NameField.tsx';

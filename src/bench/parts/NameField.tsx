@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { editCard } from '../state/editCard.ts';
 import { bench, change } from '../state/store.ts';
 import { isTaken, renamePart } from './partEdits.ts';

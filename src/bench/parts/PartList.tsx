@@ -1,5 +1,5 @@
 import type { Card } from '../../card/index.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { change } from '../state/store.ts';
 import { CellEditor } from './CellEditor.tsx';
 import { ContactEditor } from './ContactEditor.tsx';

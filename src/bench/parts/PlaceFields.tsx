@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/index.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { NumberField } from '../page/NumberField.tsx';
 
 interface Props {

@@ -1,4 +1,4 @@
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { editCard } from '../state/editCard.ts';
 import { change } from '../state/store.ts';
 import { removePart } from './partEdits.ts';

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Point } from '../../geometry/index.ts';
 import type { Routed } from '../../plan/index.ts';
 import { openCrossings, snap } from '../../plan/index.ts';
-import { planWords } from '../../words/en/plan.ts';
+import { planWords } from '../../words/plan.ts';
 import { Sheet } from '../page/Sheet.tsx';
 import { UndoLine } from '../page/UndoLine.tsx';
 import { useBench } from '../state/store.ts';

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState, type PointerEvent } from 'react';
 import type { Card, PlanStrip } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import { planWords } from '../../words/en/plan.ts';
+import { planWords } from '../../words/plan.ts';
 import type { Shown } from '../state/types.ts';
 
 const words = planWords.page;

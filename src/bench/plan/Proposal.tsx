@@ -1,7 +1,7 @@
 import type { Card } from '../../card/index.ts';
 import type { Routed } from '../../plan/index.ts';
 import { planFromTraced, suggestRoute } from '../../plan/index.ts';
-import { planWords } from '../../words/en/plan.ts';
+import { planWords } from '../../words/plan.ts';
 import type { Shown } from '../state/types.ts';
 import { setStrips } from './planEdits.ts';
 

@@ -1,6 +1,6 @@
 import type { PlanStrip } from '../../card/index.ts';
 import type { PlanComparison } from '../../plan/index.ts';
-import { planWords } from '../../words/en/plan.ts';
+import { planWords } from '../../words/plan.ts';
 import { removeStrip } from './planEdits.ts';
 
 const words = planWords.page;

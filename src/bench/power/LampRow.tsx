@@ -1,6 +1,6 @@
 import type { LampColour } from '../../card/index.ts';
 import type { StatePower } from '../../power/index.ts';
-import { powerStripWords as words } from '../../words/en/powerStrip.ts';
+import { powerStripWords as words } from '../../words/powerStrip.ts';
 
 /** The light of each lamp colour on a dark ground, sRGB (by eye, no source). */
 const light: Record<LampColour, string> = {

@@ -1,5 +1,5 @@
 import type { PowerWords } from '../../power/index.ts';
-import { powerStripWords as words } from '../../words/en/powerStrip.ts';
+import { powerStripWords as words } from '../../words/powerStrip.ts';
 
 /** What to expect and what to change, in sentences. */
 export function PowerLines({ said }: { said: PowerWords | undefined }) {

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { LampColour } from '../../card/index.ts';
-import { powerStripWords as words } from '../../words/en/powerStrip.ts';
+import { powerStripWords as words } from '../../words/powerStrip.ts';
 import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
 import { LampRow } from './LampRow.tsx';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { benchWords as words } from '../../words/en/bench.ts';
-import { cautionWords } from '../../words/en/cautions.ts';
+import { benchWords as words } from '../../words/bench.ts';
+import { cautionWords } from '../../words/cautions.ts';
 import { Sheet } from '../page/Sheet.tsx';
 import { FileButton } from '../shoot/FileButton.tsx';
 import { openCardFile } from '../state/openCard.ts';

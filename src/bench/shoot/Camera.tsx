@@ -1,5 +1,5 @@
 import { useRef } from 'react';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { useBench } from '../state/store.ts';
 import { takePhoto } from '../state/takePhoto.ts';
 import { frameOf } from './frameOf.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { layOut } from '../state/keep.ts';
 import { allKept, forget, type Kept } from '../state/shelf.ts';
 import { useBench } from '../state/store.ts';

@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { usePhotoUrl } from '../page/usePhotoUrl.ts';
 import { openDemo } from '../state/demo.ts';
 import { newCard, openCardFile } from '../state/openCard.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState, type RefObject } from 'react';
-import { benchWords } from '../../words/en/bench.ts';
+import { benchWords } from '../../words/bench.ts';
 
 interface CameraState {
   trouble?: string;

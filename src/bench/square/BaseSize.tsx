@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { NumberField } from '../page/NumberField.tsx';
 import { editCard } from '../state/editCard.ts';
 import { useBench } from '../state/store.ts';

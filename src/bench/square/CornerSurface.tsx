@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState, type KeyboardEvent } from 'react';
 import type { Point, Quad } from '../../geometry/index.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { usePhotoUrl } from '../page/usePhotoUrl.ts';
 import type { Shot } from '../state/types.ts';
 import { Surface } from '../surface/Surface.tsx';

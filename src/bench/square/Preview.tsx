@@ -1,5 +1,5 @@
 import { useLayoutEffect, useRef } from 'react';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
 

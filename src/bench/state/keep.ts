@@ -1,5 +1,5 @@
 import type { Card } from '../../card/index.ts';
-import { benchWords } from '../../words/en/bench.ts';
+import { benchWords } from '../../words/bench.ts';
 import { latestKept, writeKept, type Kept } from './shelf.ts';
 import { cardWith } from './openCard.ts';
 import { bench, change, subscribe } from './store.ts';

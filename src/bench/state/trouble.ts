@@ -1,4 +1,4 @@
-import { benchWords } from '../../words/en/bench.ts';
+import { benchWords } from '../../words/bench.ts';
 import { FoilproofError } from '../../words/error.ts';
 import { change } from './store.ts';
 

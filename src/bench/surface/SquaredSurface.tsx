@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import type { Shown } from '../state/types.ts';
 import { BitmapLayer } from './BitmapLayer.tsx';
 import { Rulers } from './Rulers.tsx';

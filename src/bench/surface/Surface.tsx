@@ -1,5 +1,5 @@
 import { useRef, useState, type CSSProperties, type ReactNode } from 'react';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { Crosshair } from './Crosshair.tsx';
 import type { Tool } from './tool.ts';
 import { useBox } from './useBox.ts';

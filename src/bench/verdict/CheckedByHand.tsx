@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { CheckedByHand as Checked } from '../../card/index.ts';
 import type { Finding } from '../../net/index.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { editCard } from '../state/editCard.ts';
 
 /** How near a kept check must lie to be this finding's, mm. */

@@ -1,7 +1,7 @@
 import type { Finding } from '../../net/index.ts';
 import { sayFinding } from '../../record/sayFinding.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
-import { findingWords } from '../../words/en/findings.ts';
+import { benchWords as words } from '../../words/bench.ts';
+import { findingWords } from '../../words/findings.ts';
 import type { Shown } from '../state/types.ts';
 import { CheckedByHand } from './CheckedByHand.tsx';
 import { CutOut } from './CutOut.tsx';

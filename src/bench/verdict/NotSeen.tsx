@@ -1,4 +1,4 @@
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import type { Shown } from '../state/types.ts';
 
 /** What the photograph cannot settle. */

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 
 /** Time a state is shown for, ms. */
 const stepMs = 900;

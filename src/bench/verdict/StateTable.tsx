@@ -1,5 +1,5 @@
 import type { PowerReport } from '../../power/index.ts';
-import { benchWords as words } from '../../words/en/bench.ts';
+import { benchWords as words } from '../../words/bench.ts';
 import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
 import { PlayStroke } from './PlayStroke.tsx';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { benchWords as words } from '../../words/en/bench.ts';
-import { findingWords } from '../../words/en/findings.ts';
+import { benchWords as words } from '../../words/bench.ts';
+import { findingWords } from '../../words/findings.ts';
 import { Troubles } from '../copper/Troubles.tsx';
 import { Sheet } from '../page/Sheet.tsx';
 import { change, useBench } from '../state/store.ts';

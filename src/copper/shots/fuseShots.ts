@@ -1,6 +1,6 @@
 import type { SquaredSheet } from '../../sheet/index.ts';
 import { FoilproofError } from '../../words/index.ts';
-import { copperWords } from '../../words/en/copper.ts';
+import { copperWords } from '../../words/copper.ts';
 import { rootPlanes } from '../lab.ts';
 import { paperField, type PaperField } from '../paper.ts';
 import { rootOf } from '../lab.ts';

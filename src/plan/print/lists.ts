@@ -1,6 +1,6 @@
 import type { Card } from '../../card/index.ts';
-import { cautionWords } from '../../words/en/cautions.ts';
-import { planWords } from '../../words/en/plan.ts';
+import { cautionWords } from '../../words/cautions.ts';
+import { planWords } from '../../words/plan.ts';
 import type { CutList } from './cutList.ts';
 import type { Tag } from './page.ts';
 import { MARGIN_MM, POINTS_PER_MM } from './page.ts';

@@ -1,4 +1,4 @@
-import { planWords } from '../../words/en/plan.ts';
+import { planWords } from '../../words/plan.ts';
 import { drawTemplate } from './drawTemplate.ts';
 import type { PrintOptions, Template } from './types.ts';
 import { paperMm } from './types.ts';

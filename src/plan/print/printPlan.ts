@@ -1,5 +1,5 @@
 import type { Card } from '../../card/index.ts';
-import { planWords } from '../../words/en/plan.ts';
+import { planWords } from '../../words/plan.ts';
 import { FoilproofError } from '../../words/index.ts';
 import { cutList } from './cutList.ts';
 import { printLists } from './lists.ts';

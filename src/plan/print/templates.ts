@@ -1,7 +1,7 @@
 import type { Card, Flap } from '../../card/index.ts';
 import type { Point, Ring } from '../../geometry/index.ts';
 import { cellTable } from '../../power/cellTable.ts';
-import { planWords } from '../../words/en/plan.ts';
+import { planWords } from '../../words/plan.ts';
 import { sheetTag } from './tag.ts';
 import type { DrawnStrip, Template } from './types.ts';
 

@@ -1,7 +1,7 @@
 import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { Netlist } from '../../net/index.ts';
-import { recordWords as words } from '../../words/en/record.ts';
+import { recordWords as words } from '../../words/record.ts';
 import type { Drawing, Shape } from '../drawing/types.ts';
 import { diagramParts, looseMark, type DiagramPart } from './parts.ts';
 import { placeDiagram, type Placed } from './place.ts';

@@ -1,6 +1,6 @@
 import type { Card } from '../../card/index.ts';
 import type { Finding } from '../../net/index.ts';
-import { recordWords as words } from '../../words/en/record.ts';
+import { recordWords as words } from '../../words/record.ts';
 import { cutOut } from '../drawing/markedSheet.ts';
 import type { EncodedImage } from '../drawing/types.ts';
 import { sayLength } from '../lengths.ts';

@@ -1,5 +1,5 @@
 import type { Card } from '../../card/index.ts';
-import { recordWords as words } from '../../words/en/record.ts';
+import { recordWords as words } from '../../words/record.ts';
 import type { Recordable } from '../types.ts';
 import type { Block } from './types.ts';
 

@@ -1,6 +1,6 @@
 import type { Card, Contact, Lamp } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import { recordWords as words } from '../../words/en/record.ts';
+import { recordWords as words } from '../../words/record.ts';
 import { sayLength } from '../lengths.ts';
 import type { Block } from './types.ts';
 

@@ -1,5 +1,5 @@
 import { sayPower, type PowerReport } from '../../power/index.ts';
-import { recordWords as words } from '../../words/en/record.ts';
+import { recordWords as words } from '../../words/record.ts';
 import type { Block } from './types.ts';
 
 /** Currents, life and advice in sentences. */

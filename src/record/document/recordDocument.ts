@@ -1,7 +1,7 @@
 import type { Card } from '../../card/index.ts';
 import type { PowerReport } from '../../power/index.ts';
-import { cautionWords } from '../../words/en/cautions.ts';
-import { recordWords as words } from '../../words/en/record.ts';
+import { cautionWords } from '../../words/cautions.ts';
+import { recordWords as words } from '../../words/record.ts';
 import { markedSheet } from '../drawing/markedSheet.ts';
 import { sayLength } from '../lengths.ts';
 import type { Recordable, RecordImages } from '../types.ts';

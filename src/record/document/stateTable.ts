@@ -1,5 +1,5 @@
 import type { PowerReport, StatePower } from '../../power/index.ts';
-import { recordWords as words } from '../../words/en/record.ts';
+import { recordWords as words } from '../../words/record.ts';
 import type { Block } from './types.ts';
 
 /** Lamps down, states across would not fit a page with many lamps: states go down, lamps across, in groups of eight. */

@@ -1,5 +1,5 @@
 import type { Box, Point } from '../../geometry/index.ts';
-import { recordWords } from '../../words/en/record.ts';
+import { recordWords } from '../../words/record.ts';
 import type { Recordable } from '../types.ts';
 import { marginMm, placeMarks, type Mark } from './placeMarks.ts';
 import type { Drawing, EncodedImage, Shape } from './types.ts';

@@ -1,7 +1,7 @@
 import type { Card, Contact } from '../../card/index.ts';
 import type { Box, Point } from '../../geometry/index.ts';
 import { cellTable } from '../../power/index.ts';
-import { recordWords as words } from '../../words/en/record.ts';
+import { recordWords as words } from '../../words/record.ts';
 import type { Recordable } from '../types.ts';
 import { sheetBox } from './markedSheet.ts';
 import type { Drawing, Shape } from './types.ts';

@@ -1,4 +1,4 @@
-import { recordWords as words } from '../../words/en/record.ts';
+import { recordWords as words } from '../../words/record.ts';
 import type { Block } from '../document/types.ts';
 import { inks } from '../drawing/inks.ts';
 import { drawInPdf } from './drawInPdf.ts';

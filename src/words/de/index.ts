@@ -1,0 +1,30 @@
+import { benchWords } from '../en/bench.ts';
+import { cardWords } from '../en/card.ts';
+import { cautionWords } from '../en/cautions.ts';
+import { cliWords } from '../en/cli.ts';
+import { copperWords } from '../en/copper.ts';
+import { findingWords } from '../en/findings.ts';
+import { learned } from '../en/learned.ts';
+import { photoWords } from '../en/photo.ts';
+import { planWords } from '../en/plan.ts';
+import { powerWords } from '../en/power.ts';
+import { powerStripWords } from '../en/powerStrip.ts';
+import { recordWords } from '../en/record.ts';
+import { sheetWords } from '../en/sheet.ts';
+import type { Catalogue } from '../catalogue.ts';
+
+export const german: Catalogue = {
+  bench: benchWords,
+  card: cardWords,
+  cautions: cautionWords,
+  cli: cliWords,
+  copper: copperWords,
+  findings: findingWords,
+  learned,
+  photo: photoWords,
+  plan: planWords,
+  power: powerWords,
+  powerStrip: powerStripWords,
+  record: recordWords,
+  sheet: sheetWords,
+};

@@ -1,0 +1,4 @@
+import { powerWords as english } from './en/power.ts';
+import { spoken } from './spoken.ts';
+
+export const powerWords = spoken('power', english);
