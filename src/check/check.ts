@@ -8,8 +8,14 @@ import type { Checked } from './types.ts';
  * The whole check of one photograph: square up, see the copper, trace it, build the nets, solve the states.
  * @param photo upright picture
  * @param card what the maker declares: base size, lamps, cell, contacts, plan; its `corners_px` are taken as they are
+ * @param again further shots of the same sheet, the lamp or the camera moved: glare goes, gaps stay
  * @throws FoilproofError when the base cannot be placed at all
  */
-export function check(photo: Photo, card: Card, options: CheckOptions = {}): Promise<Checked> {
-  return renewFrom('square', { photo, card }, options);
+export function check(
+  photo: Photo,
+  card: Card,
+  options: CheckOptions = {},
+  again: readonly Photo[] = [],
+): Promise<Checked> {
+  return renewFrom('square', { photo, card, again }, options);
 }

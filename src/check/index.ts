@@ -1,4 +1,3 @@
-export { planMask } from './planMask.ts';
 export { asPlanned } from './asPlanned.ts';
 export type { AsPlanned } from './asPlanned.ts';
 export { brush, unbrush } from './brush.ts';
@@ -6,4 +5,5 @@ export { check } from './check.ts';
 export type { CheckOptions } from './options.ts';
 export { renewFrom } from './renew.ts';
 export type { Work } from './renew.ts';
+export type { ShotFate } from './shots.ts';
 export type { Checked, StageName, Verdict } from './types.ts';

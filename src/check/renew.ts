@@ -10,7 +10,7 @@ import { cutLamps } from './cutLamps.ts';
 import { learnedOr } from './learnedOr.ts';
 import { nets } from './nets.ts';
 import type { CheckOptions } from './options.ts';
-import { place } from './place.ts';
+import { placeShots } from './shots.ts';
 import { stopwatch } from './stopwatch.ts';
 import type { Checked, StageName } from './types.ts';
 import { weighCrossings } from './weighCrossings.ts';
@@ -20,6 +20,8 @@ const order: StageName[] = ['decode', 'square', 'copper', 'trace', 'net', 'power
 export interface Work {
   photo: Photo;
   card: Card;
+  /** Further shots of the same sheet, fused with the first. */
+  again?: readonly Photo[];
   /** The check so far; its stages before `from` are taken over. */
   before?: Checked;
 }
@@ -29,11 +31,12 @@ export interface Work {
  * 'trace' for a brush stroke undone, 'net' for a part, 'power' for the cell's age.
  */
 export async function renewFrom(from: StageName, work: Work, options: CheckOptions = {}): Promise<Checked> {
-  const { photo, card } = work;
+  const { photo, card, again = [] } = work;
   const watch = stopwatch(options.onStage);
   const first = lampsCutAnew(from, work) ? 'trace' : from;
   const kept = (stage: StageName) => (order.indexOf(stage) < order.indexOf(first) ? work.before : undefined);
-  const { outline, sheet } = kept('square') ?? (await watch.run('square', () => place(photo, card, options)));
+  const { outline, sheet, shots } =
+    kept('square') ?? (await watch.run('square', () => placeShots(photo, again, card, options)));
   const seen = kept('copper')?.seen ?? (await watch.run('copper', () => see(sheet, card, options)));
   const mask = kept('trace')?.mask ?? applyTouchUp(cutLamps(seen, card), card.touch_up);
   const traced =
@@ -47,6 +50,7 @@ export async function renewFrom(from: StageName, work: Work, options: CheckOptio
     card,
     outline,
     sheet,
+    shots,
     seen,
     mask,
     traced,

@@ -5,6 +5,7 @@ import type { Photo } from '../photo/index.ts';
 import type { PlanComparison } from '../plan/index.ts';
 import type { PowerReport } from '../power/index.ts';
 import type { Outline, SquaredSheet } from '../sheet/index.ts';
+import type { ShotFate } from './shots.ts';
 import type { Traced } from '../trace/index.ts';
 
 export type { Verdict };
@@ -17,6 +18,8 @@ export interface Checked {
   card: Card;
   outline: Outline;
   sheet: SquaredSheet;
+  /** What became of further shots of the same sheet; empty where there was one. */
+  shots: ShotFate[];
   /** The copper as seen, before any touch-up stroke. */
   seen: CopperMask;
   mask: CopperMask;

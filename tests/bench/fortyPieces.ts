@@ -1,7 +1,8 @@
 import { cardSchema } from '../../src/card/index.ts';
 import type { Card, TouchUp } from '../../src/card/index.ts';
-import { brush, planMask, renewFrom, unbrush } from '../../src/check/index.ts';
+import { brush, renewFrom, unbrush } from '../../src/check/index.ts';
 import type { Checked } from '../../src/check/index.ts';
+import { paintPlan } from '../../src/plan/index.ts';
 import { verdictOf } from '../../src/net/index.ts';
 import { solveStates } from '../../src/power/index.ts';
 import { trace } from '../../src/trace/index.ts';
@@ -10,7 +11,7 @@ import { nets } from '../../src/check/nets.ts';
 /** A card of forty strips with twenty lamps across them, traced from its plan. */
 export function fortyPieces(withPlan: boolean): Checked {
   const planned = cardSchema.parse(cardOfForty());
-  const mask = planMask(planned);
+  const mask = paintPlan(planned, 10);
   const card = withPlan ? planned : { ...planned, plan: undefined };
   const traced = trace(mask);
   const { netlist, compared } = nets(traced, card);
@@ -30,6 +31,7 @@ export function fortyPieces(withPlan: boolean): Checked {
       residualMm: 0,
     },
     sheet: { ...mask, rgb, toPhoto: [1, 0, 0, 0, 1, 0, 0, 0, 1], photoPxPerMm: 10 },
+    shots: [],
     seen: mask,
     mask,
     traced,
