@@ -1,14 +1,12 @@
 import type { Card } from '../card/index.ts';
-import { seeCopper } from '../copper/index.ts';
 import type { Photo } from '../photo/index.ts';
 import { findOutline, squareUp, turnCorners } from '../sheet/index.ts';
 import type { Outline, SquaredSheet } from '../sheet/index.ts';
 import { baseMap } from '../sheet/learned/index.ts';
+import { colourOn } from './colourOn.ts';
 import type { CheckOptions } from './options.ts';
 import { bestTurn, tellsTurn } from './turn.ts';
 
-/** Scale at which the turn is judged, px/mm: enough to see a strip, a tenth of the work. */
-const turnPxPerMm = 3;
 /** A lead under this leaves the turn in doubt. */
 const clearLead = 0.1;
 
@@ -48,8 +46,7 @@ function handlesOnly({ width: w, height: h }: Photo): Outline {
 
 /** The outline with its corners in the card's order, as plan and lamps tell. */
 function turned(photo: Photo, card: Card, outline: Outline): Outline {
-  const mask = seeCopper(square(photo, card, outline, turnPxPerMm));
-  const { turn, lead } = bestTurn(card, mask);
+  const { turn, lead } = bestTurn(card, colourOn(photo, outline, sizeOf(card)));
   const sure = Math.min(1, Math.max(0, lead / clearLead));
   return {
     ...outline,

@@ -1,9 +1,17 @@
 import type { Card } from '../card/index.ts';
-import type { CopperMask } from '../copper/index.ts';
 import type { Point } from '../geometry/index.ts';
+import type { Colour } from './colourOn.ts';
 
 /** Number of quarter turns, clockwise, that the base's frame can take against the corners as found. */
 export type Turn = 0 | 1 | 2 | 3;
+
+/** Mean colour round a place of the sheet as found, mm; undefined off the picture. */
+export type ColourAt = (at: Point) => Colour | undefined;
+
+/** A strip differs from the sheet on both its sides by so many levels at least. */
+const leastLevels = 12;
+/** And by so many times what its two sides differ from each other. */
+const aboveSides = 1.2;
 
 /** Turns that keep the base's width and height: all four for a square, else the half turn. */
 export function turnsOf(base: Card['base']): Turn[] {
@@ -15,67 +23,70 @@ export function tellsTurn(card: Card): boolean {
   return (card.plan?.strips.length ?? 0) > 0 || card.lamps.length > 0;
 }
 
-/** A place of the card's frame, in the frame of the sheet as squared before it is turned. */
-export function placeBefore(turn: Turn, [x, y]: Point, base: Card['base']): Point {
+/** The turn under which the card's plan and lamps lie best on what is seen, and how far it is ahead of the next. */
+export function bestTurn(card: Card, colourAt: ColourAt): { turn: Turn; lead: number } {
+  const fits = turnsOf(card.base).map((turn) => ({ turn, fit: fitOf(turn, card, colourAt) }));
+  const [best, next] = fits.sort((a, b) => b.fit - a.fit);
+  return { turn: best.turn, lead: best.fit - next.fit };
+}
+
+/** Share of the places along planned strips, and across lamps, that stand out against both their sides. */
+function fitOf(turn: Turn, card: Card, colourAt: ColourAt): number {
+  let out = 0;
+  let all = 0;
+  for (const [middle, left, right] of places(card)) {
+    const at = (p: Point) => colourAt(placeBefore(turn, p, card.base));
+    const [m, l, r] = [at(middle), at(left), at(right)];
+    all++;
+    if (m && l && r && standsOut(m, l, r)) out++;
+  }
+  return all === 0 ? 0 : out / all;
+}
+
+function standsOut(middle: Colour, left: Colour, right: Colour): boolean {
+  const nearer = Math.min(difference(middle, left), difference(middle, right));
+  return nearer > Math.max(leastLevels, aboveSides * difference(left, right));
+}
+
+function difference(a: Colour, b: Colour): number {
+  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+}
+
+type Across = readonly [middle: Point, left: Point, right: Point];
+
+/** Places every 2 mm along the planned strips with the places beside them; the ends of the lamps likewise. */
+function* places(card: Card): Generator<Across> {
+  for (const { path, width_mm } of card.plan?.strips ?? []) {
+    for (let i = 0; i + 1 < path.length; i++) yield* along(path[i], path[i + 1], width_mm / 2 + 1.5);
+  }
+  for (const { plus, minus } of card.lamps) {
+    const [dx, dy] = [minus[0] - plus[0], minus[1] - plus[1]];
+    yield* along([plus[0] - dx / 2, plus[1] - dy / 2], plus, lampAside);
+    yield* along(minus, [minus[0] + dx / 2, minus[1] + dy / 2], lampAside);
+  }
+}
+
+/** Beside a strip of usual width under a lamp's end, mm. */
+const lampAside = 4.5;
+
+function* along(a: Point, b: Point, aside: number): Generator<Across> {
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const [ux, uy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
+  for (let s = 1; s < length; s += 2) {
+    const [x, y] = [a[0] + s * ux, a[1] + s * uy];
+    yield [
+      [x, y],
+      [x - aside * uy, y + aside * ux],
+      [x + aside * uy, y - aside * ux],
+    ];
+  }
+}
+
+/** A place of the card's frame, in the frame of the sheet as found, before it is turned. */
+function placeBefore(turn: Turn, [x, y]: Point, base: Card['base']): Point {
   const { width_mm: w, height_mm: h } = base;
   if (turn === 1) return [w - y, x];
   if (turn === 2) return [w - x, h - y];
   if (turn === 3) return [y, h - x];
   return [x, y];
-}
-
-/**
- * How well the card's plan and lamps lie on the copper under a turn, -1..1: share of planned places that are copper,
- * less the share of places a strip's width beside them that are copper too.
- */
-export function fitOf(turn: Turn, card: Card, mask: CopperMask): number {
-  const isCopper = (p: Point) => copperAt(mask, placeBefore(turn, p, card.base));
-  const on: boolean[] = [];
-  const off: boolean[] = [];
-  for (const strip of card.plan?.strips ?? []) {
-    for (let i = 0; i + 1 < strip.path.length; i++) {
-      sample(strip.path[i], strip.path[i + 1], strip.width_mm * 1.1, (middle, left, right) => {
-        on.push(isCopper(middle));
-        off.push(isCopper(left), isCopper(right));
-      });
-    }
-  }
-  for (const lamp of card.lamps) {
-    const dx = (lamp.minus[0] - lamp.plus[0]) / 3;
-    const dy = (lamp.minus[1] - lamp.plus[1]) / 3;
-    on.push(
-      isCopper([lamp.plus[0] - dx, lamp.plus[1] - dy]),
-      isCopper([lamp.minus[0] + dx, lamp.minus[1] + dy]),
-    );
-  }
-  return share(on) - share(off);
-}
-
-/** The turn that fits best, and how far it is ahead of the next. */
-export function bestTurn(card: Card, mask: CopperMask): { turn: Turn; lead: number } {
-  const fits = turnsOf(card.base).map((turn) => ({ turn, fit: fitOf(turn, card, mask) }));
-  const [best, next] = fits.sort((a, b) => b.fit - a.fit);
-  return { turn: best.turn, lead: best.fit - next.fit };
-}
-
-function copperAt(mask: CopperMask, [x, y]: Point): boolean {
-  const i = Math.floor((x - mask.originMm[0]) * mask.pxPerMm);
-  const j = Math.floor((y - mask.originMm[1]) * mask.pxPerMm);
-  if (i < 0 || j < 0 || i >= mask.width || j >= mask.height) return false;
-  return mask.filled[j * mask.width + i] === 1;
-}
-
-/** Calls back every 2 mm along a stretch with the place on it and the places beside it. */
-function sample(a: Point, b: Point, aside: number, visit: (m: Point, l: Point, r: Point) => void): void {
-  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-  if (length === 0) return;
-  const [ux, uy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
-  for (let s = 1; s < length; s += 2) {
-    const [x, y] = [a[0] + s * ux, a[1] + s * uy];
-    visit([x, y], [x - aside * uy, y + aside * ux], [x + aside * uy, y - aside * ux]);
-  }
-}
-
-function share(of: boolean[]): number {
-  return of.length === 0 ? 0 : of.filter(Boolean).length / of.length;
 }

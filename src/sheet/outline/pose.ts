@@ -17,31 +17,25 @@ export function poseMisfit(
   centre: Point,
   longSide: number,
 ): { misfit: number; focal: number } {
-  const local = corners.map(([x, y]) => [
-    (x - centre[0]) / longSide,
-    (y - centre[1]) / longSide,
-  ]) as unknown as Quad;
-  const m = homographyFromQuad(local, size);
+  const m = homographyFromQuad(fromCentre(corners, centre, longSide), size);
+  const squares = [m[0] * m[0] + m[3] * m[3], m[1] * m[1] + m[4] * m[4], m[0] * m[1] + m[3] * m[4]];
   let best = { misfit: Infinity, focal: 1 };
   for (const f of focals) {
-    const a = [m[0] / f, m[3] / f, m[6]];
-    const b = [m[1] / f, m[4] / f, m[7]];
-    const la = Math.hypot(a[0], a[1], a[2]);
-    const lb = Math.hypot(b[0], b[1], b[2]);
-    const skew = (a[0] * b[0] + a[1] * b[1] + a[2] * b[2]) / (la * lb);
-    const misfit = Math.hypot(Math.log(la / lb), skew);
+    const aa = squares[0] / (f * f) + m[6] * m[6];
+    const bb = squares[1] / (f * f) + m[7] * m[7];
+    const skew = (squares[2] / (f * f) + m[6] * m[7]) / Math.sqrt(aa * bb);
+    const ratio = Math.log(aa / bb) / 2;
+    const misfit = Math.sqrt(ratio * ratio + skew * skew);
     if (misfit < best.misfit) best = { misfit, focal: f };
   }
   return best;
 }
 
-/** Ratio of the sides 0-1 to 1-2 of the rectangle whose image this is, for a usual phone camera. */
-export function aspectSeen(corners: Quad, centre: Point, longSide: number): number {
-  const f = 0.77;
-  const local = corners.map(([x, y]) => [
-    (x - centre[0]) / longSide,
-    (y - centre[1]) / longSide,
-  ]) as unknown as Quad;
-  const m = homographyFromQuad(local, { width: 1, height: 1 });
-  return Math.hypot(m[0] / f, m[3] / f, m[6]) / Math.hypot(m[1] / f, m[4] / f, m[7]);
+function fromCentre([a, b, c, d]: Quad, [x, y]: Point, unit: number): Quad {
+  return [
+    [(a[0] - x) / unit, (a[1] - y) / unit],
+    [(b[0] - x) / unit, (b[1] - y) / unit],
+    [(c[0] - x) / unit, (c[1] - y) / unit],
+    [(d[0] - x) / unit, (d[1] - y) / unit],
+  ];
 }
