@@ -2,6 +2,7 @@ import { fork } from 'node:child_process';
 import type { ChildProcess } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import type { Answer, Job } from './job.ts';
+import { spokenArguments } from './speakAsAsked.ts';
 
 const workerFile = new URL('./worker.mjs', import.meta.url);
 
@@ -23,7 +24,7 @@ export async function runPool(jobs: Job[], tell: (answer: Answer, done: number) 
     let child: ChildProcess | undefined;
     while (next < jobs.length) {
       const i = next++;
-      child = child?.connected ? child : fork(workerFile);
+      child = child?.connected ? child : fork(workerFile, spokenArguments());
       settle(i, await ask(child, jobs[i]));
     }
     child?.disconnect();

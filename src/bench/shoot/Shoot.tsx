@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import { benchWords as words } from '../../words/bench.ts';
+import { Choices } from '../page/Choices.tsx';
 import { usePhotoUrl } from '../page/usePhotoUrl.ts';
 import { openDemo } from '../state/demo.ts';
 import { newCard, openCardFile } from '../state/openCard.ts';
@@ -64,6 +65,7 @@ export default function Shoot() {
           </button>
         </div>
         <KeptCards />
+        <Choices />
       </aside>
     </div>
   );

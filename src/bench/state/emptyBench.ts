@@ -22,6 +22,7 @@ export function emptyCard(): Card {
 export function emptyBench(): BenchState {
   return {
     step: 'shoot',
+    language: 'en',
     cardId: crypto.randomUUID(),
     card: emptyCard(),
     past: [],

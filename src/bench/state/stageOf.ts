@@ -5,7 +5,10 @@ const parts: [RenewableStage, (keyof Card)[]][] = [
   ['square', ['base', 'corners_px']],
   ['copper', ['teach']],
   ['trace', ['touch_up']],
-  ['net', ['lamps', 'cell', 'contacts', 'flaps', 'patches', 'joins', 'checked', 'limits', 'plan']],
+  [
+    'net',
+    ['lamps', 'cell', 'contacts', 'flaps', 'patches', 'joins', 'checked', 'limits', 'plan', 'show_inches'],
+  ],
 ];
 
 /** The first stage that a changed card asks to have renewed; undefined where only words have changed. */

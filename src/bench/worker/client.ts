@@ -1,5 +1,6 @@
 import type { StageName } from '../../check/index.ts';
 import { FoilproofError } from '../../words/error.ts';
+import { language } from '../../words/language.ts';
 import type { Ask, CallName, Calls, Told } from './protocol.ts';
 
 interface Waiting {
@@ -39,6 +40,7 @@ function started(): Worker {
   worker = new Worker(new URL('../../worker.ts', import.meta.url), { type: 'module' });
   worker.onmessage = ({ data }: MessageEvent<Told>) => receive(data);
   worker.onerror = ({ message }) => giveUp(message);
+  worker.postMessage({ id: 0, call: 'speak', ask: { language: language() } } satisfies Ask);
   return worker;
 }
 

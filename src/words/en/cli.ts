@@ -4,16 +4,21 @@ export const cliWords = {
 
   foilproof check PHOTO... [--card CARD.json] [--json] [--mask FILE.png]
                            [--report FILE.html|.pdf|.svg] [--squared FILE.png]
+                           [--again SECOND_SHOT]
   foilproof compare --built A.png --plan B.png [--px-per-mm N] [--json]
   foilproof power CARD.json [--json]
   foilproof plan CARD.json --print FILE.pdf [--paper a4|letter]
 
+Every command takes --language en|de|fr and --units mm|inch.
 PHOTO may be a folder. Exit status: 0 clear, 1 findings that hold, 2 could not check.`,
   unknownCommand: (name: string) =>
     `There is no command ${name}. The commands are check, compare, power and plan; foilproof --help shows them.`,
+  unknownLanguage: (given: string, known: string) => `--language takes ${known}, not "${given}".`,
+  unknownUnit: (given: string, known: string) => `--units takes ${known}, not "${given}".`,
   unknownOption: (command: string, option: string) =>
     `foilproof ${command} does not know ${option}; foilproof --help shows what it takes.`,
   optionNeedsValue: (option: string) => `The option ${option} needs a file name after it.`,
+  againNeedsOne: '--again takes a second shot of one sheet: give one photograph with it.',
   noPhoto: 'foilproof check needs a photograph, several, or a folder of them.',
   noCard: (command: string) => `foilproof ${command} needs a card file.`,
   noFile: (path: string) => `There is no file ${path}.`,
