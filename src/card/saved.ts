@@ -11,24 +11,32 @@ export interface SavedPhoto {
 }
 
 /**
- * Reads a card file with the base's photograph in it, if it has one. The picture is taken out of the card, so that the
- * card on the bench stays small.
+ * Reads a card file with the base's photographs in it, if it has any: the first, and further shots of the same sheet.
+ * The pictures are taken out of the card, so that the card on the bench stays small.
  * @throws FoilproofError naming the key that is wrong
  */
-export function openCardText(text: string, name: string): { card: Card; photo?: SavedPhoto } {
+export function openCardText(
+  text: string,
+  name: string,
+): { card: Card; photo?: SavedPhoto; again: SavedPhoto[] } {
   const card = parseCard(text, name);
-  const within = card.photos.findIndex(({ sheet, base64 }) => sheet === 'base' && base64 !== undefined);
-  if (within < 0) return { card };
-  const { base64 = '', media, name: file, taken, corners_px } = card.photos[within];
-  const photo = { name: file, file: blobOf(base64, media, `photos[${within}].base64`, name), taken };
-  const photos = card.photos.filter((_, i) => i !== within);
-  return { card: { ...card, photos, corners_px: card.corners_px ?? corners_px }, photo };
+  const isWithin = ({ sheet, base64 }: CardPhoto) => sheet === 'base' && base64 !== undefined;
+  const within = card.photos.flatMap((photo, i) =>
+    isWithin(photo) ? [{ ...photo, key: `photos[${i}]` }] : [],
+  );
+  const [photo, ...again] = within.map(({ base64 = '', media, name: file, taken, key }) => ({
+    name: file,
+    file: blobOf(base64, media, `${key}.base64`, name),
+    taken,
+  }));
+  const photos = card.photos.filter((each) => !isWithin(each));
+  return { card: { ...card, photos, corners_px: card.corners_px ?? within[0]?.corners_px }, photo, again };
 }
 
-/** A card file's text, with the photograph in it or without. */
-export async function cardText(card: Card, photo?: SavedPhoto): Promise<string> {
-  const photos = photo ? [...card.photos, await withPicture(photo)] : card.photos;
-  return JSON.stringify({ ...card, photos }, null, 1);
+/** A card file's text, with its photographs in it or without. */
+export async function cardText(card: Card, pictures: readonly SavedPhoto[] = []): Promise<string> {
+  const within = await Promise.all(pictures.map(withPicture));
+  return JSON.stringify({ ...card, photos: [...card.photos, ...within] }, null, 1);
 }
 
 async function withPicture({ name, file, taken }: SavedPhoto): Promise<CardPhoto> {

@@ -7,6 +7,7 @@ import { photosIn } from './photosIn.ts';
 import { runPool } from './pool.ts';
 import { progress } from './progress.ts';
 import { readArguments } from './readArguments.ts';
+import { FoilproofError } from '../words/index.ts';
 import { readCard } from './readCard.ts';
 
 const stages = Object.keys(cliWords.stage) as (keyof typeof cliWords.stage)[];
@@ -22,7 +23,7 @@ export async function checkCommand(
   complain: (line: string) => void = console.error,
 ): Promise<number> {
   const { files, values, flags } = readArguments('check', args, {
-    values: ['card', 'mask', 'squared', 'report'],
+    values: ['card', 'again', 'mask', 'squared', 'report'],
     flags: ['json'],
   });
   const outputs = { mask: values.get('mask'), squared: values.get('squared'), report: values.get('report') };
@@ -31,7 +32,9 @@ export async function checkCommand(
   const cardPath = values.get('card');
   const card = cardPath ? await readCard(cardPath) : undefined;
   const single = photos.length === 1;
-  const jobs = photos.map((photo) => ({ photo, card, outputs: outputsOf(outputs, photo, single) }));
+  const again = values.get('again');
+  if (again !== undefined && !single) throw new FoilproofError(cliWords.againNeedsOne);
+  const jobs = photos.map((photo) => ({ photo, again, card, outputs: outputsOf(outputs, photo, single) }));
   const say = (answer: Answer) => {
     if (flags.has('json')) print(JSON.stringify(answer.json ? withWhy(answer) : failure(answer)));
     else if (single) for (const line of fullText(answer)) print(line);

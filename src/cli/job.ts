@@ -2,7 +2,7 @@ import { basename } from 'node:path';
 import { cardSchema } from '../card/index.ts';
 import type { Card } from '../card/index.ts';
 import { check } from '../check/index.ts';
-import type { Checked, StageName } from '../check/index.ts';
+import type { Checked, ShotFate, StageName } from '../check/index.ts';
 import { decodePhoto } from '../photo/decodeNode.ts';
 import { checkJson } from '../record/index.ts';
 import type { CheckJson } from '../record/index.ts';
@@ -14,6 +14,8 @@ import { writeOutputs } from './writeOutputs.ts';
 /** One photograph to check. */
 export interface Job {
   photo: string;
+  /** A second shot of the same sheet, the lamp or the camera moved. */
+  again?: string;
   card?: Card;
   outputs: Outputs;
 }
@@ -23,7 +25,7 @@ export interface Answer {
   photo: string;
   /** 0 clear, 1 findings that hold, 2 could not check. */
   status: 0 | 1 | 2;
-  json?: CheckJson & { outline_certainty: number; readable: number };
+  json?: CheckJson & { outline_certainty: number; readable: number; shots?: ShotJson[] };
   /** Why it could not be checked. */
   why?: string;
 }
@@ -34,8 +36,10 @@ export async function runJob(job: Job, onStage?: (stage: StageName) => void): Pr
     onStage?.('decode');
     const begun = performance.now();
     const photo = await decodePhoto(job.photo);
+    const again = job.again === undefined ? [] : [await decodePhoto(job.again)];
     const decode = performance.now() - begun;
-    const checked = await check({ ...photo, name: job.photo }, job.card ?? bareCard(photo), { onStage });
+    const named = { ...photo, name: job.photo };
+    const checked = await check(named, job.card ?? bareCard(photo), { onStage }, again);
     checked.timingsMs.decode = decode;
     await writeOutputs(checked, job.outputs);
     return answerOf(job.photo, checked);
@@ -56,11 +60,22 @@ function answerOf(photo: string, checked: Checked): Answer {
     ...checkJson(checked, checked.power),
     outline_certainty: Number(checked.outline.certainty.toFixed(3)),
     readable: Number(checked.mask.readable.toFixed(3)),
+    ...(checked.shots.length > 0 ? { shots: checked.shots.map(shotJson) } : {}),
   };
   const why = whyNot(checked);
   if (why) return { photo, status: 2, json, why };
   return { photo, status: checked.verdict === 'hold' ? 1 : 0, json };
 }
+
+type ShotJson = ReturnType<typeof shotJson>;
+
+function shotJson({ name, used, why, movedMm, misfitMm }: ShotFate) {
+  const fit = why === 'outline' ? {} : { moved_mm: round(movedMm), misfit_mm: round(misfitMm) };
+  return { photo: name, used, ...(why ? { why: copperWords.shotLeftOut[why] } : {}), ...fit };
+}
+
+/** Not a number in JSON: a shot that fits nowhere. */
+const round = (mm: number) => (Number.isFinite(mm) ? Number(mm.toFixed(3)) : null);
 
 /** A check that rests on a guess is no check. */
 function whyNot({ photo, outline, mask }: Checked): string | undefined {

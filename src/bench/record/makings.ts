@@ -46,10 +46,10 @@ export async function json(state: BenchState): Promise<Made> {
 }
 
 export async function cardWith(state: BenchState): Promise<Made> {
-  const { shot } = state;
+  const { shot, again = [] } = state;
   const corners = state.card.corners_px ?? cornersOf(state.shown);
   const card = { ...state.card, corners_px: corners };
-  const text = await cardText(card, shot && { name: shot.name, file: shot.file, taken: shot.taken });
+  const text = await cardText(card, shot && [shot, ...again]);
   return { name: `${fileName(state)}.card.json`, blob: new Blob([text], { type: 'application/json' }) };
 }
 

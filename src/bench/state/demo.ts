@@ -15,6 +15,7 @@ export async function openDemo(): Promise<void> {
     cardWith(card);
     change({ step: 'verdict' });
     const response = await fetch(photoUrl);
-    await reopenPhoto(await response.blob(), 'harbour-night.jpg', new Date().toISOString());
+    const file = await response.blob();
+    await reopenPhoto({ name: 'harbour-night.jpg', file, taken: new Date().toISOString() });
   });
 }

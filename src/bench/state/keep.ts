@@ -34,8 +34,8 @@ export function keepFromNowOn(): void {
 }
 
 function worthKeeping() {
-  const { cardId, card, shot, step, shown } = bench();
-  return { cardId, card, shot, step, outline: shown?.outline };
+  const { cardId, card, shot, again, step, shown } = bench();
+  return { cardId, card, shot, again, step, outline: shown?.outline };
 }
 
 type Worth = ReturnType<typeof worthKeeping>;
@@ -47,10 +47,10 @@ function same(a: Worth, b: Worth | undefined): boolean {
 async function keepNow(): Promise<void> {
   clearTimeout(timer);
   timer = undefined;
-  const { cardId, card, shot, step, shown, kept } = bench();
+  const { cardId, card, shot, again, step, shown, kept } = bench();
   if (!shot && card.lamps.length === 0 && !card.title && !card.plan) return;
   const photo = shot && { name: shot.name, file: shot.file, taken: shot.taken };
-  const entry = { cardId, card, photo, step, outline: shown?.outline, at: new Date().toISOString() };
+  const entry = { cardId, card, photo, again, step, outline: shown?.outline, at: new Date().toISOString() };
   try {
     const revision = await writeKept(entry, kept?.revision ?? 0);
     if (revision === undefined) return tellOtherTab();
@@ -82,11 +82,20 @@ export async function restore(cardId?: string): Promise<void> {
   if (kept) await layOut(kept);
 }
 
-export async function layOut({ cardId, card, photo, step, outline, at, revision }: Kept): Promise<void> {
+export async function layOut({
+  cardId,
+  card,
+  photo,
+  again,
+  step,
+  outline,
+  at,
+  revision,
+}: Kept): Promise<void> {
   await quietly(card, async () => {
     cardWith(card, cardId);
     change({ step, kept: { at, revision } });
-    if (photo) await reopenPhoto(photo.file, photo.name, photo.taken, outline);
+    if (photo) await reopenPhoto(photo, { again, outline });
   });
 }
 

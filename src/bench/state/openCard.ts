@@ -1,6 +1,7 @@
 import type { Card } from '../../card/index.ts';
+import type { SavedPhoto } from '../../card/saved.ts';
 import { emptyCard } from './emptyBench.ts';
-import { change } from './store.ts';
+import { bench, change } from './store.ts';
 import { reopenPhoto } from './takePhoto.ts';
 import { tellTrouble } from './trouble.ts';
 
@@ -12,6 +13,7 @@ export function cardWith(card: Card, cardId: string = crypto.randomUUID()): void
     past: [],
     future: [],
     shot: undefined,
+    again: undefined,
     shown: undefined,
     busy: undefined,
     mark: undefined,
@@ -23,7 +25,7 @@ export function cardWith(card: Card, cardId: string = crypto.randomUUID()): void
 
 /** A new card, with nothing on it. */
 export function newCard(): void {
-  cardWith(emptyCard());
+  cardWith({ ...emptyCard(), show_inches: bench().card.show_inches });
   change({ step: 'shoot' });
 }
 
@@ -31,10 +33,11 @@ export function newCard(): void {
 export async function openCardFile(file: File): Promise<void> {
   try {
     const { openCardText } = await import('../../card/saved.ts');
-    const { card, photo } = openCardText(await file.text(), file.name);
+    const { card, photo, again } = openCardText(await file.text(), file.name);
     cardWith(card);
     change({ step: photo ? 'verdict' : 'shoot' });
-    if (photo) await reopenPhoto(photo.file, photo.name, photo.taken ?? new Date().toISOString());
+    const dated = (saved: SavedPhoto) => ({ ...saved, taken: saved.taken ?? new Date().toISOString() });
+    if (photo) await reopenPhoto(dated(photo), { again: again.map(dated) });
   } catch (error) {
     tellTrouble(error);
   }

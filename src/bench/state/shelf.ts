@@ -1,13 +1,15 @@
 import type { DBSchema, IDBPDatabase } from 'idb';
 import type { Card } from '../../card/index.ts';
 import type { Outline } from '../../sheet/index.ts';
-import type { StepName } from './types.ts';
+import type { KeptShot, StepName } from './types.ts';
 
 /** A card as it lies on this device. */
 export interface Kept {
   cardId: string;
   card: Card;
-  photo?: { name: string; file: Blob; taken: string };
+  photo?: KeptShot;
+  /** Further shots of the same sheet. */
+  again?: KeptShot[];
   step: StepName;
   outline?: Outline;
   /** ISO date and time. */

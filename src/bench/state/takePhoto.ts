@@ -3,6 +3,7 @@ import { call } from '../worker/client.ts';
 import { renewNow } from './renew.ts';
 import { bench, change } from './store.ts';
 import { tellTrouble } from './trouble.ts';
+import type { KeptShot } from './types.ts';
 
 /**
  * Takes a photograph onto the bench and checks it. A file that cannot be read is refused with a sentence, and the
@@ -15,7 +16,12 @@ export async function takePhoto(file: Blob, name: string): Promise<void> {
     const { card } = bench();
     const { corners_px: _gone, ...fresh } = card;
     const shot = { name, file, taken: new Date().toISOString(), width, height };
-    change({ shot, shown: undefined, card: { ...fresh, touch_up: [], teach: { copper: [], paper: [] } } });
+    change({
+      shot,
+      again: undefined,
+      shown: undefined,
+      card: { ...fresh, touch_up: [], teach: { copper: [], paper: [] } },
+    });
     change({ step: 'square', past: [], future: [] });
     await renewNow('square');
   } catch (error) {
@@ -24,13 +30,20 @@ export async function takePhoto(file: Blob, name: string): Promise<void> {
   }
 }
 
-/** Opens the photograph of a card that was kept or saved: its corners and strokes belong to it and stay. */
-export async function reopenPhoto(file: Blob, name: string, taken: string, outline?: Outline): Promise<void> {
+/**
+ * Opens the photograph of a card that was kept or saved: its corners and strokes belong to it and stay.
+ * @param known further shots of the same sheet, and where the base was found before
+ */
+export async function reopenPhoto(
+  { name, file, taken }: KeptShot,
+  known: { again?: KeptShot[]; outline?: Outline } = {},
+): Promise<void> {
   change({ busy: 'decode' });
   try {
     const { width, height } = await call('open', { name, file });
-    change({ shot: { name, file, taken, width, height } });
-    await renewNow('square', outline);
+    if (known.again) await call('again', { shots: known.again });
+    change({ shot: { name, file, taken, width, height }, again: known.again });
+    await renewNow('square', known.outline);
   } catch (error) {
     change({ busy: undefined });
     tellTrouble(error);

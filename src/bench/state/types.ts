@@ -1,20 +1,25 @@
 import type { Card } from '../../card/index.ts';
-import type { StageName, Verdict } from '../../check/index.ts';
+import type { ShotFate, StageName, Verdict } from '../../check/index.ts';
 import type { Trouble } from '../../copper/types.ts';
 import type { Netlist } from '../../net/index.ts';
 import type { PlanComparison } from '../../plan/index.ts';
 import type { Outline } from '../../sheet/index.ts';
 import type { Traced } from '../../trace/index.ts';
+import type { Language } from '../../words/language.ts';
 import type { SheetFrame } from '../worker/protocol.ts';
 
 export type StepName = 'shoot' | 'square' | 'copper' | 'parts' | 'verdict' | 'record' | 'plan' | 'fold';
 
 /** A photograph as the maker gave it. */
-export interface Shot {
+export interface KeptShot {
   name: string;
   file: Blob;
   /** ISO date and time at which it came to the page. */
   taken: string;
+}
+
+/** A photograph on the bench. */
+export interface Shot extends KeptShot {
   width: number;
   height: number;
 }
@@ -36,6 +41,8 @@ export interface Shown {
   /** How well the photograph could be read, 0..1, and what stands in the way. */
   readable: number;
   troubles: Trouble[];
+  /** What became of further shots of the same sheet. */
+  shots: ShotFate[];
 }
 
 /** A sentence for the maker, and what can be done about it. */
@@ -47,12 +54,15 @@ export interface Notice {
 
 export interface BenchState {
   step: StepName;
+  language: Language;
   cardId: string;
   card: Card;
   /** Cards to go back to, oldest first, and those gone back from. */
   past: Card[];
   future: Card[];
   shot?: Shot;
+  /** Further shots of the same sheet. */
+  again?: KeptShot[];
   shown?: Shown;
   /** What is under way. */
   busy?: StageName;

@@ -3,9 +3,14 @@ import { sayFinding } from '../../record/sayFinding.ts';
 import { benchWords as words } from '../../words/bench.ts';
 import { findingWords } from '../../words/findings.ts';
 import type { Shown } from '../state/types.ts';
+import { FileButton } from '../shoot/FileButton.tsx';
+import { shootAgain } from '../state/shootAgain.ts';
 import { CheckedByHand } from './CheckedByHand.tsx';
 import { CutOut } from './CutOut.tsx';
 import { Disc } from './ProofMark.tsx';
+
+/** A gap less certain than this is worth another shot. */
+const sureGap = 0.8;
 
 interface Props {
   number: number;
@@ -45,9 +50,21 @@ export function FindingLine({ number, finding, shown, open, onToggle }: Props) {
           <p className="pencil">
             {text.place(finding.at[0], finding.at[1])}; {text.certainty(Math.round(finding.certainty * 100))}
           </p>
+          {askForAnother(finding) && (
+            <FileButton
+              label={words.shots.again(number)}
+              accept="image/*"
+              take={(file) => void shootAgain(file, file.name)}
+            />
+          )}
           <CheckedByHand finding={finding} />
         </div>
       )}
     </li>
   );
+}
+
+/** Glare, or what may be glare: a shot with the light elsewhere tells it from a gap. */
+function askForAnother({ kind, certainty, facts }: Finding): boolean {
+  return facts.glare === true || (kind === 'gap' && certainty < sureGap);
 }

@@ -12,6 +12,7 @@ import { Glow } from './Glow.tsx';
 import { layMarks } from './layMarks.ts';
 import { NotSeen } from './NotSeen.tsx';
 import { ProofMark } from './ProofMark.tsx';
+import { ShotLines } from './ShotLines.tsx';
 import { sheetEdges } from './sheetEdges.ts';
 import { StateTable } from './StateTable.tsx';
 import { useStatesPower } from './useStatesPower.ts';
@@ -61,6 +62,7 @@ export default function Verdict() {
       }
     >
       <Troubles shown={shown} />
+      <ShotLines shots={shown.shots} />
       <FindingList shown={shown} mark={mark} />
       <NotSeen shown={shown} />
       <StateTable shown={shown} power={power} state={state} setState={setState} />

@@ -1,10 +1,11 @@
 import type { Card } from '../../card/index.ts';
-import type { StageName, Verdict } from '../../check/index.ts';
+import type { ShotFate, StageName, Verdict } from '../../check/index.ts';
 import type { Trouble } from '../../copper/types.ts';
 import type { Netlist } from '../../net/index.ts';
 import type { PlanComparison } from '../../plan/index.ts';
 import type { Outline, SquaredSheet } from '../../sheet/index.ts';
 import type { Traced } from '../../trace/index.ts';
+import type { Language } from '../../words/language.ts';
 
 /** Stages that the page can ask to have renewed; a part laid anew asks for 'net' only. */
 export type RenewableStage = Extract<StageName, 'square' | 'copper' | 'trace' | 'net'>;
@@ -31,12 +32,17 @@ export interface Renewed {
   /** How well the photograph could be read, 0..1, and what stands in the way. */
   readable: number;
   troubles: Trouble[];
+  /** What became of further shots of the same sheet. */
+  shots: ShotFate[];
 }
 
 /** Every call: what is asked and what is answered. */
 export interface Calls {
   warm: { ask: null; answer: null };
+  speak: { ask: { language: Language }; answer: null };
   open: { ask: { name: string; file: Blob }; answer: { width: number; height: number } };
+  /** Further shots of the open photograph's sheet, in place of those given before. */
+  again: { ask: { shots: { name: string; file: Blob }[] }; answer: null };
   renew: { ask: { from: RenewableStage; card: Card; outline?: Outline }; answer: Renewed };
 }
 

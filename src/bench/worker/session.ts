@@ -2,6 +2,8 @@ import type { Card } from '../../card/index.ts';
 import { brush, renewFrom, unbrush, type Checked } from '../../check/index.ts';
 import { decodePhotoInBrowser } from '../../photo/decodeBrowser.ts';
 import { measurePhoto, type Photo } from '../../photo/index.ts';
+import { chooseLanguage } from '../../words/language.ts';
+import { measureIn } from '../../words/lengths.ts';
 import { strokeChange } from './strokeChange.ts';
 import type { Progress } from './client.ts';
 import { overlayOf, pictureOf } from './pictures.ts';
@@ -14,6 +16,8 @@ interface Answered {
 }
 
 let photo: Photo | undefined;
+/** Further shots of the same sheet. */
+let again: Photo[] = [];
 let checked: Checked | undefined;
 /** What to tell of the photograph itself. */
 let cautions: string[] = [];
@@ -21,23 +25,37 @@ let cautions: string[] = [];
 /** Does one call. The photograph and the check stay here between calls. */
 export async function answer({ call, ask }: Ask, progress: Progress): Promise<Answered> {
   if (call === 'open') return { given: await open(ask as Calls['open']['ask']), transfer: [] };
+  if (call === 'again') return { given: await openAgain(ask as Calls['again']['ask']), transfer: [] };
   if (call === 'renew') return renew(ask as Calls['renew']['ask'], progress);
+  if (call === 'speak') {
+    await chooseLanguage((ask as Calls['speak']['ask']).language);
+    return { given: null, transfer: [] };
+  }
   await warmEngines(progress.onShare);
   return { given: null, transfer: [] };
 }
 
 async function open({ name, file }: Calls['open']['ask']): Promise<Calls['open']['answer']> {
   photo = await decodePhotoInBrowser(file, name);
+  again = [];
   checked = undefined;
   return { width: photo.width, height: photo.height };
 }
 
+async function openAgain({ shots }: Calls['again']['ask']): Promise<null> {
+  const opened: Photo[] = [];
+  for (const { name, file } of shots) opened.push(await decodePhotoInBrowser(file, name));
+  again = opened;
+  return null;
+}
+
 async function renew({ from, card, outline }: Calls['renew']['ask'], progress: Progress): Promise<Answered> {
   if (!photo) throw new Error('No photograph is open.');
+  measureIn(card.show_inches ? 'inch' : 'mm');
   const first: RenewableStage = checked ? from : 'square';
   const options = { outline: known(card, outline), depth: 'states', ...progress } as const;
   const stroked = first === 'trace' && checked ? strokeBy(checked, card) : undefined;
-  checked = stroked ?? (await renewFrom(first, { photo, card, before: checked }, options));
+  checked = stroked ?? (await renewFrom(first, { photo, again, card, before: checked }, options));
   return shown(checked, first);
 }
 
@@ -64,6 +82,7 @@ async function shown(now: Checked, from: RenewableStage): Promise<Answered> {
     cautions,
     readable: now.mask.readable,
     troubles: now.mask.troubles,
+    shots: now.shots,
   };
   return { given, transfer: [picture, overlay].filter((each) => each !== undefined) };
 }

@@ -42,6 +42,7 @@ export const benchWords = {
     'clear-once-checked': ({ toCheck }: { toCheck: number }) => `Clear once checked (${toCheck})`,
     hold: ({ holding }: { holding: number }) => `Hold (${holding})`,
   },
+  choices: { language: 'Language', unit: 'Lengths in' },
   noPhoto: {
     heading: 'First a photograph',
     text: 'This step works on the squared-up photograph of your base. Take or choose one first.',
@@ -172,6 +173,14 @@ export const benchWords = {
     pieces: (n: number) => `${many(n, 'piece', 'pieces')} of copper`,
     area: (mm2: number) => `${(mm2 / 100).toFixed(1)} cm²`,
     strokes: (n: number) => (n === 0 ? 'nothing mended by hand' : `${many(n, 'stroke', 'strokes')} by hand`),
+  },
+  shots: {
+    again: (mark: number) => `Tilt the lamp and shoot again: mark ${mark}`,
+    used: (name: string, misfit: string) =>
+      `A second shot, ${name}, is laid over the first (fits within ${misfit} mm): glare that moved is gone.`,
+    left: (name: string, why: string) => `The second shot ${name} is left out: ${why}.`,
+    drop: 'Go back to the first shot alone',
+    dropWhich: (name: string) => `Go back without the shot ${name}`,
   },
   unreadable: 'This photograph cannot be read well enough for a verdict to be trusted.',
   parts: {

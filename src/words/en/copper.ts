@@ -16,6 +16,10 @@ export const copperWords = {
   },
   noShots: 'There is no photograph of this sheet to read.',
   shotsDiffer: 'The shots are not squared to one size. Set the same base size and margin for all of them.',
+  shotLeftOut: {
+    outline: 'its sheet could not be made out for certain',
+    misfit: 'it does not fit over the first shot',
+  },
   secondShot:
     'Tilt the lamp or the sheet a little and photograph it once more: glare moves away and a true gap stays.',
 };
