@@ -1,4 +1,7 @@
+import { length, lengthFigure, unitSign } from '../words/lengths.ts';
+import { decimal, whole } from '../words/numbers.ts';
 import { powerWords as words } from '../words/power.ts';
+import { sayState } from '../words/states.ts';
 import { sayAdvice } from './sayAdvice.ts';
 import { figure, lampList } from './sayFigures.ts';
 import type { Balance, JointNeed, PowerReport, StatePower, Trouble } from './types.ts';
@@ -22,7 +25,7 @@ export function sayPower(report: PowerReport): PowerWords {
   const { cell, states, advice, joints, tape } = report;
   const tells = cell
     ? [
-        words.cell(cell.kind, Math.round(cell.charge * 100), cell.volt.toFixed(2), figure(cell.ohm)),
+        words.cell(cell.kind, Math.round(cell.charge * 100), decimal(cell.volt, 2), figure(cell.ohm)),
         ...sayLoads(report),
         ...states.flatMap(sayTroubles),
         ...sayBalances(report),
@@ -31,13 +34,18 @@ export function sayPower(report: PowerReport): PowerWords {
       ]
     : [words.noCell];
   const percent = figure(Math.max(0.01, tape.change * 100));
-  const length = tape.lengthMm.toFixed(0);
   return {
     tells: [...new Set(tells)],
     advice: advice.map(sayAdvice),
     joints: groupLegs(joints).slice(0, mostJoints).map(sayJoint),
     lesson: [
-      words.tapeLesson(length, tape.widthMm.toFixed(1), figure(tape.ohm), figure(tape.splitOhm), percent),
+      words.tapeLesson(
+        length(tape.lengthMm, 0),
+        length(tape.widthMm),
+        figure(tape.ohm),
+        figure(tape.splitOhm),
+        percent,
+      ),
       words.contactLesson,
     ],
   };
@@ -58,7 +66,7 @@ function sayLoads({ states, cell }: PowerReport): string[] {
 }
 
 function sayLoad({ load, name, cellMA }: StatePower, cell: NonNullable<PowerReport['cell']>): string {
-  return words.load[load](name, figure(cellMA), cell.kind, cell.continuousMA, cell.pulseMA);
+  return words.load[load](sayState(name), figure(cellMA), cell.kind, cell.continuousMA, cell.pulseMA);
 }
 
 /** With the cell out everything is afloat, and copper without lamps may stay so: neither is worth a line. */
@@ -70,9 +78,9 @@ function sayTroubles(state: StatePower): string[] {
 
 /** Why a part of the net stays without an answer of its own. */
 export function sayTrouble({ name }: Pick<StatePower, 'name'>, { kind, elements, nodes }: Trouble): string {
-  if (kind === 'cell-shorted') return words.cellShorted(name);
-  if (kind === 'lamp-on-one-node') return words.lampOnOneNode(name, lampList(elements));
-  return words.afloat(name, lampList(elements.length > 0 ? elements : nodes));
+  if (kind === 'cell-shorted') return words.cellShorted(sayState(name));
+  if (kind === 'lamp-on-one-node') return words.lampOnOneNode(sayState(name), lampList(elements));
+  return words.afloat(sayState(name), lampList(elements.length > 0 ? elements : nodes));
 }
 
 /** One sentence for all even states together would hide the one that is not: the worst two are told. */
@@ -88,20 +96,22 @@ function sayBalance(
   { state, brightest, dimmest, ratio, robbed, robbers }: Balance,
   states: StatePower[],
 ): string {
-  const volt = (states.find(({ name }) => name === state)?.terminalVolt ?? 0).toFixed(1);
+  const volt = decimal(states.find(({ name }) => name === state)?.terminalVolt ?? 0, 1);
   if (robbed.length > 0) {
     const say = robbers.length > 1 ? words.robbed : words.robbedByOne;
-    return say(state, lampList(robbers), lampList(robbed), volt);
+    return say(sayState(state), lampList(robbers), lampList(robbed), volt);
   }
-  if (ratio < 1.5) return words.even(state, ratio.toFixed(2));
-  return words.uneven(state, brightest, dimmest, figure(ratio));
+  if (ratio < 1.5) return words.even(sayState(state), decimal(ratio, 2));
+  return words.uneven(sayState(state), brightest, dimmest, figure(ratio));
 }
 
 function sayLife({ runTime, ageing }: PowerReport): string[] {
   if (!runTime) return [];
   const hours = (value: number) => words.hours(figure(value, 2));
-  const presses = Number(runTime.presses.toPrecision(2)).toLocaleString('en');
-  const lines = [words.runTime(runTime.state, hours(runTime.hoursLit), hours(runTime.hoursBright), presses)];
+  const presses = whole(Number(runTime.presses.toPrecision(2)));
+  const lines = [
+    words.runTime(sayState(runTime.state), hours(runTime.hoursLit), hours(runTime.hoursBright), presses),
+  ];
   const lit = Object.entries(ageing[0]?.lamps ?? {}).filter(([, mA]) => mA >= 0.1);
   for (const { charge, lamps } of ageing) {
     const dark = lit.filter(([id]) => (lamps[id] ?? 0) < 0.1).map(([id]) => id);
@@ -132,13 +142,17 @@ function groupLegs(joints: readonly JointNeed[]): JointNeed[] {
 }
 
 function sayJoint({ joint, kind, at, dims, dimOhm, darkOhm }: JointNeed): string {
-  const dark = darkOhm >= 1e7 ? '10 million' : figure(darkOhm, 2);
+  const dark = darkOhm >= 1e7 ? whole(1e7) : figure(darkOhm, 2);
   return words.jointNeed(jointName(), lampList(dims), figure(dimOhm, 2), dark);
 
   function jointName(): string {
     const id = joint.split(' ').at(-1) ?? joint;
-    if (kind === 'seam') return words.jointNames.seam(`(${at?.[0].toFixed(0)}, ${at?.[1].toFixed(0)}) mm`);
+    if (kind === 'seam') return words.jointNames.seam(placeOf(at));
     if (kind === 'lamp-leg' && dims.length > 1) return words.jointNames.legs(lampList(dims));
     return words.jointNames[kind](id);
   }
+}
+
+function placeOf([x, y]: readonly [number, number] = [0, 0]): string {
+  return `(${lengthFigure(x, 0)}; ${lengthFigure(y, 0)}) ${unitSign()}`;
 }

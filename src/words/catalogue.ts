@@ -11,6 +11,7 @@ import type { powerWords } from './en/power.ts';
 import type { powerStripWords } from './en/powerStrip.ts';
 import type { recordWords } from './en/record.ts';
 import type { sheetWords } from './en/sheet.ts';
+import type { stateWords } from './en/states.ts';
 
 /** The English words' shape, any text in each place: what another language must fill, key for key. */
 export type Worded<T> = T extends (...given: infer Given) => infer Answer
@@ -36,4 +37,5 @@ export interface Catalogue {
   powerStrip: Worded<typeof powerStripWords>;
   record: Worded<typeof recordWords>;
   sheet: Worded<typeof sheetWords>;
+  states: Worded<typeof stateWords>;
 }

@@ -1,6 +1,8 @@
 import type { LampColour } from '../../card/index.ts';
 import type { StatePower } from '../../power/index.ts';
+import { benchWords } from '../../words/bench.ts';
 import { powerStripWords as words } from '../../words/powerStrip.ts';
+import { sayState } from '../../words/states.ts';
 
 /** The light of each lamp colour on a dark ground, sRGB (by eye, no source). */
 const light: Record<LampColour, string> = {
@@ -26,11 +28,15 @@ export function LampRow({
   state: StatePower;
 }) {
   return (
-    <ul className="lamp-row" aria-label={words.strip(state.name)}>
+    <ul className="lamp-row" aria-label={words.strip(sayState(state.name))}>
       {lamps.map(({ id, colour }) => {
         const { look = 'dark', glow = 0, mA = 0 } = state.lamps[id] ?? {};
         return (
-          <li key={id} className={look} aria-label={words.lamp(id, colour, words.looks[look], words.mA(mA))}>
+          <li
+            key={id}
+            className={look}
+            aria-label={words.lamp(id, benchWords.parts.colours[colour], words.looks[look], words.mA(mA))}
+          >
             <svg viewBox="-20 -20 40 40" aria-hidden="true">
               <circle
                 r={8 + 10 * glow}

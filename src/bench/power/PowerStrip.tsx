@@ -1,26 +1,26 @@
-import { useState } from 'react';
 import type { LampColour } from '../../card/index.ts';
+import type { PowerReport, PowerWords } from '../../power/index.ts';
 import { powerStripWords as words } from '../../words/powerStrip.ts';
+import { sayState } from '../../words/states.ts';
 import { useBench } from '../state/store.ts';
-import type { Shown } from '../state/types.ts';
 import { LampRow } from './LampRow.tsx';
 import { busiest } from './busiest.ts';
 import { PowerLines } from './PowerLines.tsx';
-import { usePower } from './usePower.ts';
 import './power.css';
 
 interface Props {
-  shown: Shown;
+  report: PowerReport | undefined;
+  said: PowerWords | undefined;
   state: string | undefined;
   setState(name: string): void;
+  charge: number;
+  setCharge(share: number): void;
 }
 
 /** The lamps as bright as they would look in a state, at a charge of the cell that the maker slides. */
-export function PowerStrip({ shown, state, setState }: Props) {
+export function PowerStrip({ report, said, state, setState, charge, setCharge }: Props) {
   const lamps = useBench(({ card }) => card.lamps);
   const cell = useBench(({ card }) => card.cell);
-  const [charge, setCharge] = useState(cell?.charge ?? 1);
-  const { report, full } = usePower(shown, charge);
   const name = state ?? (report && busiest(report));
   const now = report?.states.find((each) => each.name === name);
   return (
@@ -34,7 +34,9 @@ export function PowerStrip({ shown, state, setState }: Props) {
             <span>{words.state}</span>
             <select value={now.name} onChange={({ target }) => setState(target.value)}>
               {report.states.map((each) => (
-                <option key={each.name}>{each.name}</option>
+                <option key={each.name} value={each.name}>
+                  {sayState(each.name)}
+                </option>
               ))}
             </select>
           </label>
@@ -60,7 +62,7 @@ export function PowerStrip({ shown, state, setState }: Props) {
               <span>{words.fresh}</span>
             </span>
           </label>
-          <PowerLines said={full} />
+          <PowerLines said={said} />
         </>
       )}
     </section>

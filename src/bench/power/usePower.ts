@@ -1,34 +1,43 @@
-import { useDeferredValue, useEffect, useMemo, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { PowerReport, PowerWords } from '../../power/index.ts';
 import { useBench } from '../state/store.ts';
+import { tellTrouble } from '../state/trouble.ts';
 import type { Shown } from '../state/types.ts';
 
-type Power = typeof import('../../power/index.ts');
+/** A tap shows its findings in its own frame; currents follow so much later, the whole answer once the maker rests, ms. */
+const currentsMs = 50;
+const restMs = 250;
 
-/** The whole answer waits this long after the last change, ms: it takes longer than a frame. */
-const restMs = 200;
+export interface Power {
+  /** Currents of every state. */
+  report?: PowerReport;
+  /** Life, spread, joints and advice, in words. */
+  said?: PowerWords;
+}
 
-/** Currents of every state at a charge of the cell, at once; life, spread and advice in words a moment later. */
-export function usePower(shown: Shown, charge: number): { report?: PowerReport; full?: PowerWords } {
-  const card = useDeferredValue(useBench((state) => state.card));
-  const [power, setPower] = useState<Power>();
-  const [full, setFull] = useState<PowerWords>();
+/** Which lamps light in which state at a charge of the cell, and a moment later what to expect of them and what to change. */
+export function usePower(shown: Shown | undefined, charge: number): Power {
+  const card = useBench((state) => state.card);
+  const [power, setPower] = useState<Power>({});
+  const netlist = shown?.netlist;
+  const traced = shown?.traced;
   useEffect(() => {
-    void import('../../power/index.ts').then((loaded) => setPower(() => loaded));
-  }, []);
-  // A tap shows its findings in its own frame; the currents follow in the next.
-  const { netlist, traced } = useDeferredValue(shown);
-  const report = useMemo(
-    () => power?.solveStates(netlist, traced, card, { charge, depth: 'states' }),
-    [power, netlist, traced, card, charge],
-  );
-  useEffect(() => {
-    if (!power) return;
-    const timer = setTimeout(
-      () => setFull(power.sayPower(power.solveStates(netlist, traced, card, { charge, depth: 'full' }))),
-      restMs,
-    );
-    return () => clearTimeout(timer);
-  }, [power, netlist, traced, card, charge]);
-  return { report, full };
+    if (!netlist || !traced) return;
+    let wanted = true;
+    const later = async (ms: number, depth: 'states' | 'full') => {
+      await new Promise((resolve) => setTimeout(resolve, ms));
+      if (!wanted) return;
+      const { solveStates, sayPower } = await import('../../power/index.ts');
+      if (!wanted) return;
+      const report = solveStates(netlist, traced, card, { charge, depth });
+      setPower(depth === 'full' ? { report, said: sayPower(report) } : ({ said }) => ({ report, said }));
+    };
+    void later(currentsMs, 'states')
+      .then(() => later(restMs - currentsMs, 'full'))
+      .catch(tellTrouble);
+    return () => {
+      wanted = false;
+    };
+  }, [netlist, traced, card, charge]);
+  return power;
 }

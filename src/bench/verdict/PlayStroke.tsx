@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { benchWords as words } from '../../words/bench.ts';
+import { sayState } from '../../words/states.ts';
 
 /** Time a state is shown for, ms. */
 const stepMs = 900;
@@ -29,7 +30,7 @@ export function PlayStroke({ names, state, setState }: Props) {
         {playing ? words.states.stop : words.states.play}
       </button>
       <span role="status" className="pencil">
-        {state !== undefined && words.states.playing(state)}
+        {state !== undefined && words.states.playing(sayState(state))}
       </span>
     </div>
   );

@@ -1,5 +1,6 @@
 import type { PowerReport } from '../../power/index.ts';
 import { benchWords as words } from '../../words/bench.ts';
+import { sayState } from '../../words/states.ts';
 import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
 import { PlayStroke } from './PlayStroke.tsx';
@@ -41,7 +42,7 @@ export function StateTable({ shown, power, state, setState }: Props) {
                   <tr key={name} className={name === state ? 'here' : undefined}>
                     <th scope="row">
                       <button type="button" aria-pressed={name === state} onClick={() => setState(name)}>
-                        {name}
+                        {sayState(name)}
                       </button>
                       {shorted.has(name) && <b className="shorted">{text.shorted}</b>}
                     </th>

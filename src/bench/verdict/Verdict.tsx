@@ -5,6 +5,7 @@ import { Troubles } from '../copper/Troubles.tsx';
 import { Sheet } from '../page/Sheet.tsx';
 import { change, useBench } from '../state/store.ts';
 import { PowerStrip } from '../power/PowerStrip.tsx';
+import { usePower } from '../power/usePower.ts';
 import { SquaredSurface } from '../surface/SquaredSurface.tsx';
 import type { View } from '../surface/view.ts';
 import { FindingList } from './FindingList.tsx';
@@ -15,15 +16,16 @@ import { ProofMark } from './ProofMark.tsx';
 import { ShotLines } from './ShotLines.tsx';
 import { sheetEdges } from './sheetEdges.ts';
 import { StateTable } from './StateTable.tsx';
-import { useStatesPower } from './useStatesPower.ts';
 import './verdict.css';
 
 /** The proof sheet itself: numbered marks on the photograph, lines in the margin. */
 export default function Verdict() {
   const shown = useBench((state) => state.shown);
   const mark = useBench((state) => state.mark);
+  const cellCharge = useBench(({ card }) => card.cell?.charge);
   const [state, setState] = useState<string>();
-  const power = useStatesPower(shown);
+  const [charge, setCharge] = useState(cellCharge ?? 1);
+  const { report: power, said } = usePower(shown, charge);
   if (!shown) return null;
   const { findings } = shown.netlist;
   const laid = (view: View) => layMarks(findings, view, sheetEdges(view, shown.sheet.baseMm));
@@ -66,7 +68,14 @@ export default function Verdict() {
       <FindingList shown={shown} mark={mark} />
       <NotSeen shown={shown} />
       <StateTable shown={shown} power={power} state={state} setState={setState} />
-      <PowerStrip shown={shown} state={state} setState={setState} />
+      <PowerStrip
+        report={power}
+        said={said}
+        state={state}
+        setState={setState}
+        charge={charge}
+        setCharge={setCharge}
+      />
     </Sheet>
   );
 }

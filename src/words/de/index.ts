@@ -11,6 +11,7 @@ import { powerWords } from '../en/power.ts';
 import { powerStripWords } from '../en/powerStrip.ts';
 import { recordWords } from '../en/record.ts';
 import { sheetWords } from '../en/sheet.ts';
+import { stateWords } from '../en/states.ts';
 import type { Catalogue } from '../catalogue.ts';
 
 export const german: Catalogue = {
@@ -27,4 +28,5 @@ export const german: Catalogue = {
   powerStrip: powerStripWords,
   record: recordWords,
   sheet: sheetWords,
+  states: stateWords,
 };

@@ -276,11 +276,6 @@ export const benchWords = {
     state: 'State',
     looks: { lit: 'lit', dim: 'dim', dark: 'dark' },
     shorted: 'cell shorted',
-    names: {
-      'at rest': 'at rest',
-      'cell pressed': 'cell pressed',
-      'everything pressed': 'everything pressed',
-    },
     mA: (value: number) => (value < 0.005 ? '' : `${value.toFixed(value < 1 ? 2 : 1)} mA`),
     play: 'Stroke the card',
     stop: 'Stop',

@@ -50,6 +50,19 @@ export const powerWords = {
     `Luck with lamps and joints: ${lamp} gets between ${low} and ${high} mA in nine cards of ten.`,
   darkShare: (lamp: string, percent: string) => `In ${percent} % of such cards ${lamp} stays dark.`,
 
+  bandColours: {
+    black: 'black',
+    brown: 'brown',
+    red: 'red',
+    orange: 'orange',
+    yellow: 'yellow',
+    green: 'green',
+    blue: 'blue',
+    violet: 'violet',
+    grey: 'grey',
+    white: 'white',
+    gold: 'gold',
+  },
   advice: {
     resistor: (lamps: string, ohm: number, bands: string, ratio: string, mA: string) =>
       `Put ${ohm} ohm (${bands}) in line with ${lamps}: then the lamps are within a factor of ${ratio} of one another, at about ${mA} mA.`,
@@ -78,8 +91,8 @@ export const powerWords = {
     `${joint}: above ${dimOhm} ohm ${dims} will be dim, above ${darkOhm} ohm dark.`,
   jointsFirst: 'Joints to press first, the most sensitive at the head:',
 
-  tapeLesson: (lengthMm: string, widthMm: string, ohm: string, splitOhm: string, percent: string) =>
-    `Why the width of tape does not matter: all the tape of this card end to end (${lengthMm} mm, ${widthMm} mm wide) is ${ohm} ohm. Split down its middle it is ${splitOhm} ohm, and no lamp changes by more than ${percent} %.`,
+  tapeLesson: (length: string, width: string, ohm: string, splitOhm: string, percent: string) =>
+    `Why the width of tape does not matter: all the tape of this card end to end (${length}, ${width} wide) is ${ohm} ohm. Split down its middle it is ${splitOhm} ohm, and no lamp changes by more than ${percent} %.`,
   contactLesson:
     'Why joints do: foil pressed on foil is a tenth of an ohm, foil merely resting on foil 1 to 10 ohm, foil on ordinary glue no contact at all. One poor joint outdoes all the tape many times over.',
   more: (count: number) => `${count} more`,
