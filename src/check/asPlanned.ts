@@ -6,7 +6,7 @@ import type { PowerOptions, PowerReport } from '../power/index.ts';
 import { trace } from '../trace/index.ts';
 import type { Traced } from '../trace/index.ts';
 import { nets } from './nets.ts';
-import { planMask } from './planMask.ts';
+import { paintPlan } from '../plan/index.ts';
 
 /** A card as drawn, with no photograph: its nets and what they would light. */
 export interface AsPlanned {
@@ -19,7 +19,7 @@ export interface AsPlanned {
 /** Checks a card's own plan; without one, each lamp is taken as fed straight from the cell through its contact. */
 export function asPlanned(card: Card, options: PowerOptions = {}): AsPlanned {
   const byPlan = (card.plan?.strips.length ?? 0) > 0;
-  const traced = byPlan ? trace(planMask(card)) : noCopper(card);
+  const traced = byPlan ? trace(paintPlan(card, 10)) : noCopper(card);
   const netlist = byPlan ? nets(traced, card).netlist : straightNets(card);
   return { netlist, power: solveStates(netlist, traced, card, options), byPlan };
 }

@@ -1,105 +1,147 @@
-import { useState } from 'react';
+import { useState, type KeyboardEvent } from 'react';
+import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import type { Routed } from '../../plan/index.ts';
-import { openCrossings, snap } from '../../plan/index.ts';
+import type { Snapped } from '../../plan/index.ts';
 import { planWords } from '../../words/plan.ts';
 import { Sheet } from '../page/Sheet.tsx';
 import { UndoLine } from '../page/UndoLine.tsx';
-import { useBench } from '../state/store.ts';
+import { PartList } from '../parts/PartList.tsx';
+import '../parts/parts.css';
+import { BaseSize } from '../square/BaseSize.tsx';
+import { editCard } from '../state/editCard.ts';
+import { change, useBench } from '../state/store.ts';
+import { Artwork } from './Artwork.tsx';
+import { artworkTool, type Placing } from './artworkTool.ts';
+import { Compared } from './Compared.tsx';
+import { FrontCheck, type Front } from './FrontCheck.tsx';
+import type { Picked } from './picked.ts';
 import './plan.css';
-import { addStrip, layPatch } from './planEdits.ts';
-import { PlanSheet } from './PlanSheet.tsx';
-import { Proposal } from './Proposal.tsx';
+import { PlanChecksList } from './PlanChecksList.tsx';
+import { removePicked } from './planEdits.ts';
+import { PlanStates } from './PlanStates.tsx';
+import { PlanSurface } from './PlanSurface.tsx';
+import { finishStrip, planTool, type Desk, type Draft, type PlanTool } from './planTool.ts';
+import { PrintLine } from './PrintLine.tsx';
+import { Proposal, type Proposed } from './Proposal.tsx';
+import { SheetList } from './SheetList.tsx';
+import { StripDraft } from './StripDraft.tsx';
 import { StripList } from './StripList.tsx';
+import { ToolRow } from './ToolRow.tsx';
+import { isTyping, useBlink } from './useBlink.ts';
+import { usePlanChecks } from './usePlanChecks.ts';
 
-const words = planWords.page;
-
-/** The plan to scale: drawn by taps or proposed, and the build compared with it. */
+/** The plan to scale: drawn, traced or proposed, checked while it is drawn, printed, and the build compared with it. */
 export default function Plan() {
   const card = useBench((state) => state.card);
   const shown = useBench((state) => state.shown);
-  const [draft, setDraft] = useState<Point[]>([]);
-  const [proposed, propose] = useState<Routed>();
-  const [net, setNet] = useState('plus');
-  const [width, setWidth] = useState(5);
-  const [wipe, setWipe] = useState(1);
-  const strips = card.plan?.strips ?? [];
-  const tap = (at: Point) => {
-    const others = strips.filter((strip) => strip.net !== net);
-    const settled = snap(at, draft.at(-1), width, card, others, card.limits.clearance_mm + 1);
-    setDraft([...draft, settled.at]);
+  const part = useBench((state) => state.part);
+  const [tool, setTool] = useState<PlanTool>(card.plan?.strips.length ? 'pick' : 'strip');
+  const [draft, setDraft] = useState<Draft>({ path: [], net: 'plus', widthMm: 5 });
+  const [settledBy, settled] = useState<Snapped>();
+  const [pickedOther, setPicked] = useState<Picked>();
+  const [plus, setPlus] = useState<Point>();
+  const [moved, setMoved] = useState<Card>();
+  const [box, setBox] = useState<readonly [Point, Point]>();
+  const [proposed, propose] = useState<Proposed>();
+  const [placing, setPlacing] = useState<Placing>();
+  const [front, setFront] = useState<Front>();
+  const [fade, setFade] = useState(0.6);
+  const [wipe, setWipe] = useState(shown ? 1 : 0);
+  const [hidden, hide] = useBlink();
+  const { checks, checking } = usePlanChecks();
+  // A part's line is open where the whole bench says so; all else is picked here.
+  const picked: Picked | undefined = part === undefined ? pickedOther : { kind: 'part', id: part };
+  const pick = (next: Picked | undefined) => {
+    setPicked(next?.kind === 'part' ? undefined : next);
+    change({ part: next?.kind === 'part' ? next.id : undefined });
   };
-  const finish = () => {
-    addStrip({ net, width_mm: width, path: draft.map(([x, y]): [number, number] => [x, y]) });
-    setDraft([]);
+  const desk: Desk = { draft, setDraft, settled, pick, plus, setPlus, setMoved, setBox };
+  const dropDraft = () => {
+    setDraft({ ...draft, path: [] });
+    settled(undefined);
   };
+  const choose = (next: PlanTool) => {
+    setTool(next);
+    setPlus(undefined);
+    setPlacing(undefined);
+    dropDraft();
+  };
+  const deletePicked = () => {
+    if (!picked) return;
+    editCard((now) => removePicked(now, picked));
+    pick(undefined);
+  };
+  const onKey = (event: KeyboardEvent) => {
+    if (isTyping(event.target)) return;
+    if (event.key === 'Delete' || event.key === 'Backspace') deletePicked();
+    else if (event.key === 'Escape' && draft.path.length) dropDraft();
+    else return;
+    event.preventDefault();
+  };
+  const working =
+    tool === 'artwork' || placing ? artworkTool(placing, setPlacing, setMoved) : planTool(tool, desk);
+  const { page: text } = planWords;
   return (
-    <Sheet
-      heading={words.heading}
-      sheet={
-        <PlanSheet
+    <div onKeyDown={onKey}>
+      <Sheet
+        withTools
+        heading={text.heading}
+        sheet={
+          <PlanSurface
+            card={moved ?? card}
+            shown={shown}
+            front={front}
+            checks={checks}
+            tool={working}
+            draft={draft}
+            proposed={proposed}
+            picked={picked}
+            plus={plus}
+            box={box}
+            taps={placing?.taps ?? []}
+            fade={fade}
+            wipe={front ? 0 : wipe}
+            hidden={hidden}
+          />
+        }
+      >
+        <ToolRow
+          tool={tool}
+          choose={choose}
           card={card}
-          shown={shown}
           draft={draft}
-          proposed={proposed?.strips ?? []}
-          widthMm={width}
-          wipe={wipe}
-          onTap={tap}
+          plus={plus}
+          placing={placing}
+          settled={settledBy}
         />
-      }
-    >
-      <p className="pencil">{words.lead}</p>
-      <div className="line-of-acts">
-        <label>
-          {words.net}{' '}
-          <input value={net} maxLength={40} onChange={({ target }) => setNet(target.value || 'plus')} />
-        </label>
-        <label>
-          {words.width}{' '}
-          <input
-            type="number"
-            min={1}
-            max={20}
-            step={0.5}
-            value={width}
-            onChange={({ target }) => setWidth(Math.min(20, Math.max(1, Number(target.value) || 5)))}
-          />
-        </label>
-        <button type="button" disabled={draft.length < 2} onClick={finish}>
-          {words.finish}
-        </button>
-        <button type="button" disabled={!draft.length} onClick={() => setDraft([])}>
-          {words.drop}
-        </button>
-      </div>
-      <Proposal card={card} shown={shown} proposed={proposed} propose={propose} />
-      <UndoLine />
-      {shown && (
-        <label>
-          {words.wipe}{' '}
-          <input
-            type="range"
-            min={0}
-            max={1}
-            step={0.01}
-            value={wipe}
-            onChange={({ target }) => setWipe(Number(target.value))}
-          />
-        </label>
-      )}
-      {shown && <p className="pencil">{words.blink}</p>}
-      {openCrossings(card).map((crossing) => (
-        <div key={crossing.at.join()} className="line-of-acts">
-          <span>{words.crossing(crossing.nets)}</span>
-          <button type="button" onClick={() => layPatch(crossing)}>
-            {words.patch}
+        {tool === 'strip' && (
+          <StripDraft draft={draft} setDraft={setDraft} finish={() => finishStrip(desk)} drop={dropDraft} />
+        )}
+        <div className="line-of-acts">
+          <UndoLine />
+          <button type="button" disabled={!picked} onClick={deletePicked}>
+            {text.removePicked}
           </button>
         </div>
-      ))}
-      <StripList strips={strips} compared={shown?.compared} />
-      {strips.length > 0 && (
-        <p className="pencil">{words.print('foilproof plan CARD.json --print FILE.pdf')}</p>
-      )}
-    </Sheet>
+        <PlanChecksList checks={checks} checking={checking} />
+        <Proposal card={card} shown={shown} widthMm={draft.widthMm} proposed={proposed} propose={propose} />
+        <StripList card={card} compared={shown?.compared} picked={picked} pick={pick} />
+        <SheetList card={card} picked={picked} pick={pick} />
+        <PartList card={card} part={part} />
+        <PlanStates checks={checks} />
+        <Artwork card={card} fade={fade} setFade={setFade} placing={placing} setPlacing={setPlacing} />
+        <details className="plan-part">
+          <summary>{text.base}</summary>
+          <BaseSize />
+        </details>
+        {shown ? (
+          <Compared compared={shown.compared} wipe={wipe} setWipe={setWipe} hide={hide} />
+        ) : (
+          <p className="pencil">{text.noBuild}</p>
+        )}
+        <PrintLine card={card} />
+        <FrontCheck card={card} front={front} setFront={setFront} />
+      </Sheet>
+    </div>
   );
 }

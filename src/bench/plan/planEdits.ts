@@ -1,39 +1,137 @@
-import type { Card, PlanStrip } from '../../card/index.ts';
+import type { Card, Flap, Patch, PlanStrip } from '../../card/index.ts';
+import type { Point } from '../../geometry/index.ts';
 import type { OpenCrossing } from '../../plan/index.ts';
-import { editCard } from '../state/editCard.ts';
+import { pair, removePart } from '../parts/partEdits.ts';
+import type { Picked } from './picked.ts';
+
+/** Changes of a card's plan; each gives a new card. */
 
 type Plan = NonNullable<Card['plan']>;
 
 const emptyPlan: Plan = { strips: [], holes: [], foam: [] };
 
-function editPlan(edit: (plan: Plan) => Plan): void {
-  editCard((card) => ({ ...card, plan: edit(card.plan ?? emptyPlan) }));
+export function stripsOf(card: Card): PlanStrip[] {
+  return card.plan?.strips ?? [];
 }
 
-export function setStrips(strips: PlanStrip[]): void {
-  editPlan((plan) => ({ ...plan, strips }));
+/** Names of nets to choose from: the two rails first. */
+export function netsOf(card: Card): string[] {
+  return [...new Set(['plus', 'minus', ...stripsOf(card).map(({ net }) => net)])];
+}
+
+/** Puts the strips in place of those before; what patches know of the ones beneath them follows. */
+export function setStrips(card: Card, strips: PlanStrip[]): Card {
+  const before = new Set(stripsOf(card).map(({ id }) => id));
+  const now = new Map(strips.map((strip) => [strip.id, strip]));
+  const patches = card.patches.map((patch) => ({
+    ...patch,
+    beneath: patch.beneath
+      .filter(({ id }) => now.has(id) || !before.has(id))
+      .map((each) => {
+        const { width_mm, path } = now.get(each.id) ?? each;
+        return { id: each.id, width_mm, path };
+      }),
+  }));
+  return { ...card, patches, plan: { ...(card.plan ?? emptyPlan), strips } };
 }
 
 /** Adds a strip under the next free name. */
-export function addStrip(strip: Omit<PlanStrip, 'id' | 'on'>): void {
-  editPlan((plan) => {
-    const names = new Set(plan.strips.map(({ id }) => id));
-    let n = plan.strips.length + 1;
-    while (names.has(`S${n}`)) n++;
-    return { ...plan, strips: [...plan.strips, { ...strip, id: `S${n}`, on: 'base' }] };
+export function addStrip(card: Card, strip: Omit<PlanStrip, 'id' | 'on'>): { card: Card; id: string } {
+  const strips = stripsOf(card);
+  const id = freeName('S', strips);
+  return { card: setStrips(card, [...strips, { ...strip, id, on: 'base' }]), id };
+}
+
+export function changeStrip(card: Card, id: string, part: Partial<PlanStrip>): Card {
+  return setStrips(
+    card,
+    stripsOf(card).map((strip) => (strip.id === id ? { ...strip, ...part } : strip)),
+  );
+}
+
+/** A strip's order of laying is its place in the list. */
+export function moveStrip(card: Card, id: string, by: 1 | -1): Card {
+  const strips = [...stripsOf(card)];
+  const from = strips.findIndex((strip) => strip.id === id);
+  const to = from + by;
+  if (from < 0 || to < 0 || to >= strips.length) return card;
+  [strips[from], strips[to]] = [strips[to], strips[from]];
+  return setStrips(card, strips);
+}
+
+export function moveCorner(card: Card, id: string, k: number, to: Point): Card {
+  const strip = stripsOf(card).find((each) => each.id === id);
+  if (!strip) return card;
+  return changeStrip(card, id, { path: strip.path.map((p, i) => (i === k ? pair(to) : p)) });
+}
+
+/** Takes a corner out; a strip of two places goes as a whole. */
+export function removeCorner(card: Card, id: string, k: number): Card {
+  const strip = stripsOf(card).find((each) => each.id === id);
+  if (!strip) return card;
+  const path = strip.path.filter((_, i) => i !== k);
+  return path.length < 2 ? removeStrip(card, id) : changeStrip(card, id, { path });
+}
+
+export function removeStrip(card: Card, id: string): Card {
+  return setStrips(
+    card,
+    stripsOf(card).filter((strip) => strip.id !== id),
+  );
+}
+
+/** Lays the patch that a crossing asks for. */
+export function layPatch(card: Card, { patch }: OpenCrossing): Card {
+  return addPatch(card, patch).card;
+}
+
+/** A patch; strips that it parts are told by the crossings under it. */
+export function addPatch(
+  card: Card,
+  { outline, beneath }: Pick<Patch, 'outline' | 'beneath'>,
+): { card: Card; id: string } {
+  const id = freeName('K', card.patches);
+  return { card: { ...card, patches: [...card.patches, { id, outline, strips: [], beneath }] }, id };
+}
+
+export function changePatch(card: Card, id: string, part: Partial<Patch>): Card {
+  return { ...card, patches: card.patches.map((each) => (each.id === id ? { ...each, ...part } : each)) };
+}
+
+/** Whether a strip runs beneath a patch or over it. */
+export function setBeneath(card: Card, id: string, strip: PlanStrip, beneath: boolean): Card {
+  const patch = card.patches.find((each) => each.id === id);
+  if (!patch) return card;
+  const others = patch.beneath.filter((each) => each.id !== strip.id);
+  const { width_mm, path } = strip;
+  return changePatch(card, id, {
+    beneath: beneath ? [...others, { id: strip.id, width_mm, path }] : others,
   });
 }
 
-export function removeStrip(id: string): void {
-  editPlan((plan) => ({ ...plan, strips: plan.strips.filter((strip) => strip.id !== id) }));
+export function addFlap(
+  card: Card,
+  { fold, outline }: Pick<Flap, 'fold' | 'outline'>,
+): { card: Card; id: string } {
+  const id = freeName('F', card.flaps);
+  const use = card.flaps.some((flap) => flap.use === 'cell') ? ('press' as const) : ('cell' as const);
+  return { card: { ...card, flaps: [...card.flaps, { id, fold, outline, strips: [], use }] }, id };
 }
 
-/** Lays the proposed patch over a crossing. */
-export function layPatch({ patch }: OpenCrossing): void {
-  editCard((card) => {
-    let n = card.patches.length + 1;
-    while (card.patches.some(({ id }) => id === `K${n}`)) n++;
-    const outline = patch.map(([x, y]): [number, number] => [x, y]);
-    return { ...card, patches: [...card.patches, { id: `K${n}`, outline, strips: [], beneath: [] }] };
-  });
+export function changeFlap(card: Card, id: string, part: Partial<Flap>): Card {
+  return { ...card, flaps: card.flaps.map((each) => (each.id === id ? { ...each, ...part } : each)) };
+}
+
+/** Takes away whatever is picked. */
+export function removePicked(card: Card, { kind, id, corner }: Picked): Card {
+  if (kind === 'strip') return corner === undefined ? removeStrip(card, id) : removeCorner(card, id, corner);
+  if (kind === 'patch') return { ...card, patches: card.patches.filter((each) => each.id !== id) };
+  if (kind === 'flap') return { ...card, flaps: card.flaps.filter((each) => each.id !== id) };
+  return removePart(card, id);
+}
+
+function freeName(letter: string, taken: readonly { id: string }[]): string {
+  let n = taken.length + 1;
+  while (taken.some(({ id }) => id === `${letter}${n}`)) n++;
+  return `${letter}${n}`;
 }

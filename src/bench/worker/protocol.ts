@@ -6,6 +6,7 @@ import type { PlanComparison } from '../../plan/index.ts';
 import type { Outline, SquaredSheet } from '../../sheet/index.ts';
 import type { Traced } from '../../trace/index.ts';
 import type { Language } from '../../words/language.ts';
+import type { PlanCalls } from './planCalls.ts';
 
 /** Stages that the page can ask to have renewed; a part laid anew asks for 'net' only. */
 export type RenewableStage = Extract<StageName, 'square' | 'copper' | 'trace' | 'net'>;
@@ -37,7 +38,7 @@ export interface Renewed {
 }
 
 /** Every call: what is asked and what is answered. */
-export interface Calls {
+export interface Calls extends PlanCalls {
   warm: { ask: null; answer: null };
   speak: { ask: { language: Language }; answer: null };
   open: { ask: { name: string; file: Blob }; answer: { width: number; height: number } };

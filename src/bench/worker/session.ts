@@ -8,6 +8,7 @@ import { strokeChange } from './strokeChange.ts';
 import type { Progress } from './client.ts';
 import { overlayOf, pictureOf } from './pictures.ts';
 import { warmEngines } from './warmEngines.ts';
+import { isPlanCall } from './planCalls.ts';
 import type { Ask, Calls, RenewableStage, Renewed } from './protocol.ts';
 
 interface Answered {
@@ -31,6 +32,7 @@ export async function answer({ call, ask }: Ask, progress: Progress): Promise<An
     await chooseLanguage((ask as Calls['speak']['ask']).language);
     return { given: null, transfer: [] };
   }
+  if (isPlanCall(call)) return (await import('./planWork.ts')).planWork[call](ask as never);
   await warmEngines(progress.onShare);
   return { given: null, transfer: [] };
 }

@@ -1,11 +1,12 @@
 import type { Card, PlanStrip } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
+import { sidesOf } from '../../parts/index.ts';
 import { segmentsOf } from '../strip/ribbon.ts';
 
 /** A place that a hand let go of, put where it was most likely meant. */
 export interface Snapped {
   at: Point;
-  /** What drew it: a lamp's or the cell's pad, a fold angle, an even spacing beside another strip; nothing. */
+  /** What drew it: a pad of a lamp, the cell or a contact, a fold angle, an even spacing beside another strip; nothing. */
   by: 'pad' | 'angle' | 'spacing' | 'none';
   /** Pad or strip that drew it. */
   to?: string;
@@ -38,12 +39,55 @@ export function snap(
   return turned ? { at: turned, by: 'angle' } : { at, by: 'none' };
 }
 
+/** A corner between two others may be drawn so far, mm, to stand on a fold angle of both. */
+const CORNER_MM = 4;
+
+/**
+ * Snaps a corner that is dragged between its neighbours: to a pad first, then to where fold angles of both neighbours
+ * meet, then as an end of the piece from the one before.
+ * @param before the place before it on the strip, and the one after; undefined at a strip's end
+ */
+export function snapCorner(
+  at: Point,
+  before: Point | undefined,
+  after: Point | undefined,
+  widthMm: number,
+  card: Card,
+  strips: PlanStrip[],
+  clearanceMm: number,
+): Snapped {
+  const free = snap(at, before ?? after, widthMm, card, strips, clearanceMm);
+  if (free.by === 'pad' || !before || !after) return free;
+  const [best] = foldPlaces(before, after)
+    .map((place) => ({ place, d: Math.hypot(place[0] - at[0], place[1] - at[1]) }))
+    .filter(({ d }) => d <= CORNER_MM)
+    .sort((a, b) => a.d - b.d);
+  return best ? { at: best.place, by: 'angle' } : free;
+}
+
+/** Places from which both neighbours lie at a multiple of 45 degrees. */
+function foldPlaces(a: Point, b: Point): Point[] {
+  const ways = [0, 1, 2, 3].map((k): Point => [Math.cos((k * Math.PI) / 4), Math.sin((k * Math.PI) / 4)]);
+  return ways.flatMap((one) =>
+    ways
+      .filter((other) => other !== one)
+      .map((other): Point => {
+        const cross = one[0] * other[1] - one[1] * other[0];
+        const t = ((b[0] - a[0]) * other[1] - (b[1] - a[1]) * other[0]) / cross;
+        return [a[0] + t * one[0], a[1] + t * one[1]];
+      }),
+  );
+}
+
 function nearestPad(at: Point, card: Card): { id: string; at: Point } | undefined {
   const pads = [
     ...card.lamps.flatMap(({ id, plus, minus }) => [
       { id: `${id}+`, at: plus as Point },
       { id: `${id}-`, at: minus as Point },
     ]),
+    ...card.contacts.flatMap((contact) =>
+      (sidesOf(contact) ?? []).map((side, k) => ({ id: `${contact.id}${k ? 'b' : 'a'}`, at: side })),
+    ),
     ...(card.cell ? [{ id: 'cell', at: card.cell.at as Point }] : []),
   ];
   return pads

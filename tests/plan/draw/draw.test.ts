@@ -71,10 +71,9 @@ describe('live checks of a plan', () => {
     });
     const { crossings } = planChecks(card);
     expect(crossings.map(({ at }) => at)).toEqual([[85, 64]]);
-    expect(crossings[0].patch[0]).toEqual([79.5, 58.5]);
-    card.patches = [
-      { id: 'K', outline: crossings[0].patch.map(([x, y]) => [x, y]), strips: [], beneath: [] },
-    ];
+    expect(crossings[0].patch.outline[0]).toEqual([79.5, 58.5]);
+    expect(crossings[0].patch.beneath.map(({ id }) => id)).toEqual(['minus rail']);
+    card.patches = [{ id: 'K', ...crossings[0].patch, strips: [] }];
     expect(planChecks(card).crossings).toEqual([]);
   });
 

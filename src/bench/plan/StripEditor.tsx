@@ -1,0 +1,72 @@
+import type { PlanStrip } from '../../card/index.ts';
+import { planWords } from '../../words/plan.ts';
+import { NumberField } from '../page/NumberField.tsx';
+import { PlaceFields } from '../parts/PlaceFields.tsx';
+import { editCard } from '../state/editCard.ts';
+import { NetField } from './NetField.tsx';
+import type { Picked } from './picked.ts';
+import { changeStrip, moveCorner, moveStrip, removeCorner, removeStrip } from './planEdits.ts';
+
+interface Props {
+  strip: PlanStrip;
+  corner: number | undefined;
+  pick(picked: Picked | undefined): void;
+}
+
+/** A strip's net, width, place in the order, and each of its places by numbers. */
+export function StripEditor({ strip, corner, pick }: Props) {
+  const { page: text } = planWords;
+  const { id, net, width_mm, path } = strip;
+  const set = (part: Partial<PlanStrip>) => editCard((card) => changeStrip(card, id, part));
+  const remove = () => {
+    editCard((card) => removeStrip(card, id));
+    pick(undefined);
+  };
+  return (
+    <>
+      <div className="fields">
+        <NetField net={net} take={(value) => set({ net: value })} />
+        <NumberField
+          label={text.width}
+          value={width_mm}
+          digits={1}
+          least={0.5}
+          most={50}
+          take={(value) => set({ width_mm: value })}
+        />
+      </div>
+      <details open={corner !== undefined || undefined}>
+        <summary>{text.corners}</summary>
+        {path.map((at, k) => (
+          <div key={k} className={k === corner ? 'plan-place here' : 'plan-place'}>
+            <PlaceFields
+              legend={text.corner(k + 1)}
+              at={at}
+              take={(to) => editCard((card) => moveCorner(card, id, k, to))}
+            />
+            {path.length > 2 && (
+              <button
+                type="button"
+                className="quiet"
+                onClick={() => editCard((card) => removeCorner(card, id, k))}
+              >
+                {text.cornerRemove(k + 1)}
+              </button>
+            )}
+          </div>
+        ))}
+      </details>
+      <div className="line-of-acts">
+        <button type="button" onClick={() => editCard((card) => moveStrip(card, id, -1))}>
+          {text.earlier}
+        </button>
+        <button type="button" onClick={() => editCard((card) => moveStrip(card, id, 1))}>
+          {text.later}
+        </button>
+        <button type="button" onClick={remove}>
+          {text.removeStrip}
+        </button>
+      </div>
+    </>
+  );
+}
