@@ -1,12 +1,7 @@
 import type { Card } from '../../card/index.ts';
-import type { ShotFate, StageName, Verdict } from '../../check/index.ts';
-import type { Trouble } from '../../copper/types.ts';
-import type { Netlist } from '../../net/index.ts';
-import type { PlanComparison } from '../../plan/index.ts';
-import type { Outline } from '../../sheet/index.ts';
-import type { Traced } from '../../trace/index.ts';
+import type { StageName } from '../../check/index.ts';
 import type { Language } from '../../words/language.ts';
-import type { SheetFrame } from '../worker/protocol.ts';
+import type { Renewed } from '../worker/protocol.ts';
 
 export type StepName = 'shoot' | 'square' | 'copper' | 'parts' | 'verdict' | 'record' | 'plan' | 'fold';
 
@@ -25,25 +20,7 @@ export interface Shot extends KeptShot {
 }
 
 /** What the check has given so far, ready to be shown. */
-export interface Shown {
-  outline: Outline;
-  sheet: SheetFrame;
-  picture: ImageBitmap;
-  overlay: ImageBitmap;
-  traced: Traced;
-  netlist: Netlist;
-  /** The build against the card's plan, where it has one. */
-  compared?: PlanComparison;
-  verdict: Verdict;
-  timingsMs: Partial<Record<StageName, number>>;
-  /** Sentences on sharpness and exposure. */
-  cautions: string[];
-  /** How well the photograph could be read, 0..1, and what stands in the way. */
-  readable: number;
-  troubles: Trouble[];
-  /** What became of further shots of the same sheet. */
-  shots: ShotFate[];
-}
+export type Shown = Renewed & Required<Pick<Renewed, 'picture' | 'overlay' | 'traced'>>;
 
 /** A sentence for the maker, and what can be done about it. */
 export interface Notice {
