@@ -1,5 +1,5 @@
 import type { Card } from '../card/index.ts';
-import { applyTouchUp, seeCopper } from '../copper/index.ts';
+import { applyTouchUp, closeGlints, seeCopper } from '../copper/index.ts';
 import type { CopperMask } from '../copper/index.ts';
 import { verdictOf } from '../net/index.ts';
 import type { Photo } from '../photo/index.ts';
@@ -7,6 +7,7 @@ import { solveStates } from '../power/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { trace } from '../trace/index.ts';
 import { cutLamps } from './cutLamps.ts';
+import { hiddenOn } from './hiddenOn.ts';
 import { learnedOr } from './learnedOr.ts';
 import { nets } from './nets.ts';
 import type { CheckOptions } from './options.ts';
@@ -71,5 +72,10 @@ function lampsCutAnew(from: StageName, { before, card }: Work): boolean {
 
 async function see(sheet: SquaredSheet, card: Card, options: CheckOptions): Promise<CopperMask> {
   const learned = await learnedOr(options.learned, sheet);
-  return seeCopper(sheet, { teachCopper: card.teach.copper, teachPaper: card.teach.paper, learned });
+  const { copper, paper } = card.teach;
+  return closeGlints(
+    seeCopper(sheet, { teachCopper: copper, teachPaper: paper, learned }),
+    sheet,
+    hiddenOn(card),
+  );
 }

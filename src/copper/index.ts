@@ -1,5 +1,6 @@
 export type { CopperMask, LearnedMap, Trouble } from './types.ts';
 export type { SeeOptions } from './seeCopper.ts';
+export { closeGlints } from './closeGlints.ts';
 export { seeCopper } from './seeCopper.ts';
 export { applyTouchUp, paintStroke, repaint, strokeBox } from './touchUp.ts';
 export { components, type Components } from './components.ts';

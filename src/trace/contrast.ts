@@ -35,6 +35,28 @@ export interface Surroundings {
   copper: Colour;
   left: Colour | undefined;
   right: Colour | undefined;
+  /** How much lighter (L*) a sharpened picture shows the paper along the strip's border, and so in a fine cut. */
+  halo: number;
+}
+
+/** Least and most that is believed of a halo, L*: under it noise, over it a glint. */
+const haloBounds = [2, 14] as const;
+
+/** Median over rows of how much the lightest sample just outside the strip's border is lighter than the paper. */
+function haloOf(ribbon: Ribbon, rows: readonly number[], half: number, blur: number, paper: number): number {
+  const { across, L } = ribbon;
+  const middle = (across - 1) / 2;
+  const lightest = rows.flatMap((r) =>
+    [-1, 1].map((side) => {
+      let most = 0;
+      for (let off = half; off <= half + blur + 1; off++)
+        most = Math.max(most, L[r * across + middle + side * off]);
+      return most - paper;
+    }),
+  );
+  const [least, most] = haloBounds;
+  const halo = lightest.sort((a, b) => a - b)[lightest.length >> 1] - least;
+  return Math.min(most, Math.max(0, halo));
 }
 
 /**
@@ -54,7 +76,9 @@ export function surroundings(
   const inner: number[] = [];
   const left: number[] = [];
   const right: number[] = [];
+  const rows: number[] = [];
   for (let r = Math.max(0, s - reach); r <= Math.min(length - 1, s + reach); r += 4) {
+    rows.push(r);
     for (let t = 0; t < across; t += 2) {
       const n = r * across + t;
       const off = t - middle;
@@ -64,9 +88,8 @@ export function surroundings(
   }
   const copper = colourOf(ribbon, inner, copperFloor);
   if (!copper) return undefined;
-  return {
-    copper,
-    left: colourOf(ribbon, left, paperFloor),
-    right: colourOf(ribbon, right, paperFloor),
-  };
+  const [onLeft, onRight] = [left, right].map((picked) => colourOf(ribbon, picked, paperFloor));
+  const paper = onLeft ?? onRight;
+  const halo = paper ? haloOf(ribbon, rows, half, blur, paper.mean[0]) : 0;
+  return { copper, left: onLeft, right: onRight, halo };
 }

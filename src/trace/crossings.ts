@@ -10,6 +10,7 @@ import { facingSides } from './facingSides.ts';
 import { toMm, type Frame } from './frame.ts';
 import { straighten, type Ribbon } from './ribbon.ts';
 import { branchSeams } from './branchSeams.ts';
+import { notches } from './notches.ts';
 import { seamLines } from './seamLines.ts';
 import { sidePaths } from './sidePath.ts';
 import type { CentreLine, Clearance, Crossing, Piece } from './types.ts';
@@ -59,6 +60,10 @@ export function crossingsOf(
       found.push(...glareIn(strip, piece.id, mask, frame));
       found.push(...seamsIn(strip, piece.id, frame));
     }
+  }
+  for (const { piece, path, widthMm } of pieces.flatMap(notches)) {
+    const strip = look(path, widthMm, sheet, labels, frame, blurPx);
+    if (strip) found.push(...cutsIn(strip, piece, frame, smallestGapMm));
   }
   for (const piece of pieces) found.push(...branchSeams(piece));
   for (const { a, b, path, widthMm } of facings(pieces, labels, clearances, frame)) {

@@ -51,5 +51,7 @@ export interface Build {
   contacts: { id: string; at: Point; order: number }[];
   pencil: Point[][];
   planted: Planted[];
+  /** How far the plan of a strip lies from where it was laid, mm. */
+  planMoves?: Record<string, Point>;
   card: CardInput;
 }

@@ -8,7 +8,11 @@ export type Fault = (build: Build) => Build;
 /** Applies faults one after another; the card's taps follow what lies on the sheet, its plan stays. */
 export function spoil(build: Build, faults: Fault[]): Build {
   const spoilt = faults.reduce((b, fault) => fault(b), build);
-  return { ...spoilt, card: cardOf(spoilt, build.strips) };
+  const planned = build.strips.map((strip) => {
+    const [dx, dy] = spoilt.planMoves?.[strip.id] ?? [0, 0];
+    return { ...strip, path: strip.path.map(([x, y]): Point => [x + dx, y + dy]) };
+  });
+  return { ...spoilt, card: cardOf(spoilt, planned) };
 }
 
 /** The strip is interrupted at this place. */
@@ -86,6 +90,30 @@ export function notLaid(stripId: string): Fault {
     const [from, to] = strip.path;
     const at: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
     return told(withStrip(b, { ...strip, absent: true }), { kind: 'missing-strip', at, nets: [strip.net] });
+  };
+}
+
+/** A piece of tape that the plan does not have, on bare paper. */
+export function extraTape(from: Point, to: Point, widthMm: number): Fault {
+  return (b) => {
+    const at: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+    const slivers = [...b.slivers, { ring: band(from, to, widthMm) }];
+    return told(
+      { ...b, slivers },
+      { kind: 'extra-strip', at, sizeMm: Math.hypot(to[0] - from[0], to[1] - from[1]) },
+    );
+  };
+}
+
+/** The plan has the strip elsewhere by this much: as built it lies beside its place. */
+export function planMoved(stripId: string, by: Point): Fault {
+  return (b) => {
+    const strip = b.strips.find((s) => s.id === stripId);
+    if (!strip) throw new Error(`No strip ${stripId}`);
+    const [from, to] = [strip.path[0], strip.path[strip.path.length - 1]];
+    const at: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+    const planMoves = { ...b.planMoves, [stripId]: by };
+    return told({ ...b, planMoves }, { kind: 'shifted-strip', at, sizeMm: Math.hypot(...by) });
   };
 }
 
