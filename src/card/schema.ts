@@ -3,7 +3,10 @@ import { z } from 'zod';
 /** The only definition of a card file. Lengths in mm, angles in degrees clockwise, resistances in ohm. */
 
 const number = z.number().finite();
-const point = z.tuple([number, number]);
+/** Places lie within 3 m of the base, farther out than any sheet reaches. */
+const coordinate = number.min(-3000).max(3000);
+const point = z.tuple([coordinate, coordinate]);
+const pixel = z.tuple([number, number]);
 const id = z.string().min(1).max(40);
 const path = z.array(point).min(2).max(2000);
 const ring = z.array(point).min(3).max(2000);
@@ -138,7 +141,7 @@ const photo = z.strictObject({
   sheet: z.string().min(1).max(40).default('base'),
   step: z.string().max(200).optional(),
   taken: z.string().max(40).optional(),
-  corners_px: z.tuple([point, point, point, point]).optional(),
+  corners_px: z.tuple([pixel, pixel, pixel, pixel]).optional(),
   media: z.enum(['image/jpeg', 'image/png', 'image/webp', 'image/heic']).optional(),
   base64: z.string().max(80_000_000).optional(),
 });
@@ -192,7 +195,7 @@ export const cardSchema = z.strictObject({
     margin_mm: number.min(0).max(300).default(0),
   }),
   /** The user's own corners, in the upright stored picture's pixels. */
-  corners_px: z.tuple([point, point, point, point]).optional(),
+  corners_px: z.tuple([pixel, pixel, pixel, pixel]).optional(),
   photos: z.array(photo).max(50).default([]),
   lamps: z.array(lamp).max(200).default([]),
   cell: cell.optional(),

@@ -1,4 +1,5 @@
 import type { Card } from '../card/index.ts';
+import { scaleWithin } from '../geometry/index.ts';
 import type { Photo } from '../photo/index.ts';
 import { findOutline, squareUp, turnCorners } from '../sheet/index.ts';
 import type { Outline, SquaredSheet } from '../sheet/index.ts';
@@ -17,7 +18,12 @@ export async function place(
   options: CheckOptions,
 ): Promise<{ outline: Outline; sheet: SquaredSheet }> {
   const outline = options.outline ?? givenCorners(card) ?? (await found(photo, card, options));
-  return { outline, sheet: square(photo, card, outline, options.pxPerMm ?? 10) };
+  return { outline, sheet: square(photo, card, outline, options.pxPerMm ?? finest(card)) };
+}
+
+/** 10 px/mm, less on a sheet larger than A2. */
+function finest({ base: { width_mm, height_mm, margin_mm } }: Card): number {
+  return scaleWithin(width_mm + 2 * margin_mm, height_mm + 2 * margin_mm, 10);
 }
 
 function givenCorners(card: Card): Outline | undefined {

@@ -1,3 +1,4 @@
 export type { Box, Homography, Point, Polygon, Quad, Ring, Segment } from './types.ts';
 export { insideRing } from './insideRing.ts';
 export { mirrorAbout } from './mirror.ts';
+export { scaleWithin } from './scaleWithin.ts';

@@ -1,17 +1,18 @@
 import type { Card, PlanStrip } from '../../card/index.ts';
 import type { CopperMask } from '../../copper/index.ts';
-import { insideRing } from '../../geometry/index.ts';
+import { insideRing, scaleWithin } from '../../geometry/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import { boxOf, distanceToRibbon } from '../strip/ribbon.ts';
 
 /**
  * The planned copper as a mask, as if laid without a fault, so that the same stages that read a photograph read a plan:
  * its nets, states, clearances and findings are then the checker's own. Under a patch only what runs over it shows.
- * @param pxPerMm 5 is enough for clearances of a millimetre, and quick
+ * @param wanted px/mm, less where the sheet is too large for it; 5 is enough for clearances of a millimetre, and quick
  */
-export function paintPlan(card: Card, pxPerMm = 5): CopperMask {
+export function paintPlan(card: Card, wanted = 5): CopperMask {
   const { width_mm, height_mm, margin_mm } = card.base;
   const margin = Math.max(margin_mm, reachBeyond(card));
+  const pxPerMm = scaleWithin(width_mm + 2 * margin, height_mm + 2 * margin, wanted);
   const width = Math.round((width_mm + 2 * margin) * pxPerMm);
   const height = Math.round((height_mm + 2 * margin) * pxPerMm);
   const filled = new Uint8Array(width * height);
