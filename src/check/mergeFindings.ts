@@ -16,8 +16,8 @@ const leftBehind = new Set<Finding['kind']>([
   'loose-end',
 ]);
 
-/** What the nets place better than the plan can: the copper that alone joins two nets. */
-const joins = new Set<Finding['kind']>(['bridge', 'shorted-cell']);
+/** A stray piece of tape that does one of these is told by what it does. */
+const byStray = new Set<Finding['kind']>(['bridge', 'shorted-cell', 'tight', 'lamp-on-one-strip']);
 
 /**
  * One list from what the nets say and what the plan says. A strip that is still to lay speaks for the gaps and bare
@@ -29,8 +29,7 @@ export function mergeFindings(built: Finding[], compared: PlanComparison | undef
   const paths = (card.plan?.strips ?? []).filter((s) => missing.includes(s.id)).map((s) => s.path);
   const explained = (f: Finding) =>
     leftBehind.has(f.kind) && paths.some((path) => distanceToPath(f.at, path) <= sameMm);
-  const joined = built.some((f) => joins.has(f.kind) && f.certainty >= 0.5);
-  const told = compared.findings.filter((f) => !(f.kind === 'bridge' && joined));
+  const told = compared.findings.filter((f) => f.kind !== 'extra-strip' || !built.some((b) => causes(f, b)));
   const merged: Finding[] = [];
   for (const finding of [...built.filter((f) => !explained(f)), ...told.map((f) => settled(f, card))]) {
     const twin = merged.findIndex((m) => m.kind === finding.kind && isSame(m, finding));
@@ -41,6 +40,12 @@ export function mergeFindings(built: Finding[], compared: PlanComparison | undef
     }
   }
   return ranked(merged);
+}
+
+/** Whether a stray piece of tape is what another finding tells. */
+function causes(stray: Finding, { kind, at }: Finding): boolean {
+  const reach = sameMm + (stray.sizeMm ?? 0) / 2;
+  return byStray.has(kind) && Math.hypot(stray.at[0] - at[0], stray.at[1] - at[1]) <= reach;
 }
 
 function isSame(a: Finding, b: Finding): boolean {

@@ -10,6 +10,6 @@ import { mergeFindings } from './mergeFindings.ts';
 export function nets(traced: Traced, card: Card): { netlist: Netlist; compared?: PlanComparison } {
   const built = buildNetlist(traced, card);
   if (!card.plan || card.plan.strips.length === 0) return { netlist: built };
-  const compared = comparePlan(traced, built, card);
+  const compared = comparePlan(traced, card);
   return { netlist: { ...built, findings: mergeFindings(built.findings, compared, card) }, compared };
 }

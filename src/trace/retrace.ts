@@ -29,7 +29,7 @@ export function retrace(traced: Traced, mask: CopperMask, dirty: Box): Traced {
   const unchanged = new Set(kept.map(({ id }) => rename.get(id)!));
   const pieces = [
     ...kept.map((piece) => withId(piece, rename.get(piece.id)!)),
-    ...fresh.map(({ id, box, area }) => describePiece(labels, rename.get(id)!, box, area, frame)),
+    ...fresh.map(({ id, box, area }) => describePiece(labels, rename.get(id)!, box, area, mask)),
   ].sort((a, b) => a.id - b.id);
   return {
     ...traced,

@@ -21,7 +21,7 @@ export function trace(mask: CopperMask, sheet?: SquaredSheet): Traced {
   const { width, height, pxPerMm, originMm, baseMm } = mask;
   const frame: Frame = { width, height, pxPerMm, originMm };
   const { labels, boxes, areas } = labelPieces(mask.filled, width, height, leastPiece * pxPerMm ** 2);
-  const pieces = boxes.map((box, k) => describePiece(labels, k + 1, box, areas[k], frame));
+  const pieces = boxes.map((box, k) => describePiece(labels, k + 1, box, areas[k], mask));
   const near = clearances(labels, frame);
   const blurPx = (sheet && borderBlur(pieces, mask, sheet)) ?? 1.5;
   const smallestGapMm = smallestGap(blurPx, pxPerMm, sheet?.photoPxPerMm ?? pxPerMm);

@@ -35,6 +35,8 @@ export interface Piece {
   outline: Polygon;
   /** Median full width, mm. */
   widthMm: number;
+  /** 0..1: how sure the trained net is that it is copper, in the mean; 1 where the mask is not the net's. */
+  sure: number;
   lines: CentreLine[];
   ends: StripEnd[];
 }

@@ -71,7 +71,7 @@ function pieceOf({ widthMm, path }: DrawnStrip, i: number): Piece {
     [box.x0, box.y1],
   ];
   const outline = { outer, holes: [] };
-  return { id: i + 1, areaMm2: lengthMm * widthMm, box, outline, widthMm, lines: [line], ends: [] };
+  return { id: i + 1, areaMm2: lengthMm * widthMm, box, outline, widthMm, sure: 1, lines: [line], ends: [] };
 }
 
 function clearances(pieces: Piece[]): Clearance[] {

@@ -1,13 +1,12 @@
 import type { Card, PlanStrip } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import type { Finding, Netlist } from '../../net/index.ts';
+import type { Finding } from '../../net/index.ts';
 import { cellTable } from '../../power/cellTable.ts';
 import type { Traced } from '../../trace/index.ts';
 import type { Ribbon } from '../strip/ribbon.ts';
 import { lengthOf } from '../strip/ribbon.ts';
 import { extraCopper } from './extra.ts';
 import { shiftedLamps } from './lampPlaces.ts';
-import { netsAgainstPlan } from './netsAgainstPlan.ts';
 import { ownership } from './ownership.ts';
 import type { Cover } from './standing.ts';
 import { standingOf } from './standing.ts';
@@ -16,15 +15,14 @@ import type { PlanComparison, StripStanding } from './types.ts';
 /** Fewer than this share of the strips laid: the card is half built, and what is not laid is no fault. */
 const FINISHED = 0.7;
 const LAMP_BODY_MM = 3;
-const LAMP_WIDTH_MM = 4;
 /** A hand lays a strip this near to its plan: copper so near belongs to it. */
 const OWN_SLACK_MM = 0.8;
 
 /**
- * The build against the card's plan, in the base's frame (flaps as photographed open).
- * @param netlist built nets; gaps and bridges are told by them, not by single pieces
+ * The build against the card's plan, in the base's frame (flaps as photographed open): strips and lamps. Gaps and bridges
+ * are told by the nets, which know the plan too.
  */
-export function comparePlan(traced: Traced, netlist: Netlist, card: Card): PlanComparison {
+export function comparePlan(traced: Traced, card: Card): PlanComparison {
   const strips = card.plan?.strips ?? [];
   const covers = coversOf(card);
   const ribbons = strips.map(ribbonOf);
@@ -41,7 +39,6 @@ export function comparePlan(traced: Traced, netlist: Netlist, card: Card): PlanC
       ...standings.flatMap((standing, k) => stripFinding(strips[k], standing, halfBuilt)),
       ...extraStrips(traced, card, strips, standings),
       ...shiftedLamps(card),
-      ...netsAgainstPlan(strips, standings, covers, traced, netlist, bodiesOf(card)),
     ],
   };
 }
@@ -56,11 +53,6 @@ function coversOf({ lamps, cell }: Card): Cover[] {
     radiusMm: LAMP_BODY_MM,
   }));
   return cell ? [...covers, { at: cell.at, radiusMm: cellTable[cell.kind].diameterMm / 2 + 0.5 }] : covers;
-}
-
-/** Lamp bodies from pad to pad. */
-function bodiesOf({ lamps }: Card): Ribbon[] {
-  return lamps.map(({ plus, minus }) => ({ path: [plus, minus], widthMm: LAMP_WIDTH_MM }));
 }
 
 function stripFinding(strip: PlanStrip, { standing, shiftMm }: StripStanding, halfBuilt: boolean): Finding[] {
@@ -104,16 +96,17 @@ function extraStrips(traced: Traced, card: Card, strips: PlanStrip[], standings:
   );
   const legs = card.lamps.map(({ plus, minus }) => ({ path: [plus, minus], widthMm: 4 }));
   const nest = card.cell ? [cellDisc(card.cell.at, cellTable[card.cell.kind].diameterMm)] : [];
-  return extraCopper(traced, [...strips.map(ribbonOf), ...moved, ...own, ...legs, ...nest]).map((extra) => ({
+  const known = [...strips.map(ribbonOf), ...moved, ...own, ...legs, ...nest];
+  return extraCopper(traced, card, known).map((extra) => ({
     kind: 'extra-strip' as const,
     at: extra.at,
     sizeMm: extra.lengthMm,
-    certainty: 0.85,
+    certainty: extra.sure >= 0.8 ? 0.85 : 0.3,
     weight: 'check' as const,
     lamps: [],
     nets: [],
     sheet: 'base',
-    facts: { piece: extra.piece, areaMm2: extra.areaMm2 },
+    facts: { piece: extra.piece, areaMm2: extra.lengthMm * extra.widthMm },
   }));
 }
 

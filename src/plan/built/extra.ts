@@ -1,75 +1,78 @@
+import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import { components } from '../../copper/index.ts';
-import type { Traced } from '../../trace/index.ts';
+import { flapOver } from '../../parts/index.ts';
+import type { Piece, Traced } from '../../trace/index.ts';
 import type { Ribbon } from '../strip/ribbon.ts';
-import { boxOf, distanceToRibbon } from '../strip/ribbon.ts';
+import { ownerAt, ownership } from './ownership.ts';
+import type { Ownership } from './ownership.ts';
 
 /** Copper that the plan does not have. */
 export interface ExtraCopper {
   at: Point;
   piece: number;
-  areaMm2: number;
   lengthMm: number;
+  widthMm: number;
+  /** 0..1: how sure the picture is that it is copper at all. */
+  sure: number;
 }
 
 /** Copper this near to a planned strip is that strip, laid by hand. */
 const SLACK_MM = 1.5;
-const LEAST_AREA_MM2 = 10;
+const CELLS_PER_MM = 2;
+/** Tape is so wide, mm, and a stray piece of it at least so long. */
+const WIDTHS_MM = [1.5, 9] as const;
 const LEAST_LENGTH_MM = 5;
+/** Tape has one width: so much of its length lies within a quarter of the middle one. */
+const EVEN_SHARE = 0.7;
+/** Steps of a centre-line, mm. */
+const STEP_MM = 0.5;
 
-/** Regions of copper farther from every known ribbon than a hand's slack. */
-export function extraCopper(traced: Traced, known: Ribbon[]): ExtraCopper[] {
-  const { width, height, pxPerMm, originMm, labels } = traced;
-  const left = new Uint8Array(labels.length);
-  for (let k = 0; k < left.length; k++) left[k] = labels[k] ? 1 : 0;
-  for (const ribbon of known) wipe(left, ribbon, traced);
-  const found = components(left, width, height, 4);
-  const sums = Array.from({ length: found.count + 1 }, () => ({
-    n: 0,
-    x: 0,
-    y: 0,
-    x0: 1e9,
-    y0: 1e9,
-    x1: 0,
-    y1: 0,
-    k: 0,
-  }));
-  for (let k = 0; k < left.length; k++) {
-    const sum = sums[found.labels[k]];
-    if (!found.labels[k]) continue;
-    const x = k % width;
-    const y = (k - x) / width;
-    Object.assign(sum, { n: sum.n + 1, x: sum.x + x, y: sum.y + y, k });
-    Object.assign(sum, {
-      x0: Math.min(sum.x0, x),
-      y0: Math.min(sum.y0, y),
-      x1: Math.max(sum.x1, x),
-      y1: Math.max(sum.y1, y),
-    });
-  }
-  return sums
-    .filter(({ n }) => n / pxPerMm ** 2 >= LEAST_AREA_MM2)
-    .map((s) => ({
-      at: [originMm[0] + s.x / s.n / pxPerMm, originMm[1] + s.y / s.n / pxPerMm] as Point,
-      piece: labels[s.k],
-      areaMm2: s.n / pxPerMm ** 2,
-      lengthMm: Math.hypot(s.x1 - s.x0, s.y1 - s.y0) / pxPerMm,
-    }))
-    .filter(({ lengthMm }) => lengthMm >= LEAST_LENGTH_MM);
+/**
+ * Stray pieces of tape: stretches of centre-line farther from every known ribbon than a hand's slack, on the sheet, and
+ * as even in width as tape is; a shadow, a blot or a label is not. Each piece is told once, at its longest stretch.
+ */
+export function extraCopper(traced: Traced, card: Card, known: Ribbon[]): ExtraCopper[] {
+  const owners = ownership(known, SLACK_MM, traced, CELLS_PER_MM);
+  return traced.pieces.flatMap((piece) => {
+    const stray = strayStretches(piece, owners, traced, card);
+    const [longest] = stray.sort((a, b) => b.at.length - a.at.length);
+    return longest ? tapeOf(longest, piece) : [];
+  });
 }
 
-/** Takes away all copper within slack of a ribbon. */
-function wipe(left: Uint8Array, ribbon: Ribbon, { width, height, pxPerMm, originMm }: Traced): void {
-  const box = boxOf(ribbon.path, ribbon.widthMm / 2 + SLACK_MM);
-  const i0 = Math.max(0, Math.floor((box.x0 - originMm[0]) * pxPerMm));
-  const i1 = Math.min(width - 1, Math.ceil((box.x1 - originMm[0]) * pxPerMm));
-  const j0 = Math.max(0, Math.floor((box.y0 - originMm[1]) * pxPerMm));
-  const j1 = Math.min(height - 1, Math.ceil((box.y1 - originMm[1]) * pxPerMm));
-  for (let j = j0; j <= j1; j++) {
-    for (let i = i0; i <= i1; i++) {
-      if (!left[j * width + i]) continue;
-      const place: Point = [originMm[0] + (i + 0.5) / pxPerMm, originMm[1] + (j + 0.5) / pxPerMm];
-      if (distanceToRibbon(place, ribbon) <= SLACK_MM) left[j * width + i] = 0;
-    }
-  }
+interface Stretch {
+  at: Point[];
+  widths: number[];
+}
+
+/** Runs of a piece's centre-lines that no ribbon has. */
+function strayStretches({ lines }: Piece, owners: Ownership, { baseMm }: Traced, { flaps }: Card): Stretch[] {
+  const onSheet = (p: Point): boolean =>
+    (p[0] >= 0 && p[1] >= 0 && p[0] <= baseMm.width && p[1] <= baseMm.height) ||
+    flaps.some((flap) => flapOver(flap, p));
+  return lines.flatMap(({ path, widths }) => {
+    const found: Stretch[] = [];
+    let run: Stretch = { at: [], widths: [] };
+    path.forEach((p, k) => {
+      if (ownerAt(owners, p) !== 0 || !onSheet(p)) {
+        found.push(run);
+        run = { at: [], widths: [] };
+        return;
+      }
+      run.at.push(p);
+      run.widths.push(widths[k]);
+    });
+    return [...found, run];
+  });
+}
+
+function tapeOf({ at, widths }: Stretch, { id, sure }: Piece): ExtraCopper[] {
+  if (at.length === 0) return [];
+  const widthMm = [...widths].sort((a, b) => a - b)[widths.length >> 1];
+  // A centre-line ends half a width before its tape does.
+  const lengthMm = STEP_MM * (at.length - 1) + widthMm;
+  const even = widths.filter((w) => Math.abs(w - widthMm) <= 0.25 * widthMm).length / widths.length;
+  const tape = widthMm >= WIDTHS_MM[0] && widthMm <= WIDTHS_MM[1] && even >= EVEN_SHARE;
+  if (!tape || lengthMm < Math.max(LEAST_LENGTH_MM, 1.5 * widthMm)) return [];
+  return [{ at: at[at.length >> 1], piece: id, lengthMm, widthMm, sure }];
 }

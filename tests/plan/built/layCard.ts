@@ -2,7 +2,6 @@ import type { Card, CardInput } from '../../../src/card/index.ts';
 import { cardSchema } from '../../../src/card/index.ts';
 import type { CopperMask } from '../../../src/copper/index.ts';
 import type { Point } from '../../../src/geometry/index.ts';
-import type { Netlist } from '../../../src/net/index.ts';
 import type { Ribbon } from '../../../src/plan/strip/ribbon.ts';
 import { boxOf, distanceToRibbon } from '../../../src/plan/strip/ribbon.ts';
 import type { Traced } from '../../../src/trace/index.ts';
@@ -101,10 +100,4 @@ function paint(on: Uint8Array, width: number, height: number, ribbon: Ribbon, va
       if (distanceToRibbon(place, ribbon) === 0) on[j * width + i] = value;
     }
   }
-}
-
-/** Each piece its own net. */
-export function plainNetlist(traced: Traced): Netlist {
-  const nets = traced.pieces.map(({ id, areaMm2 }) => ({ id: `n${id}`, pieces: [id], pads: [], areaMm2 }));
-  return { nets, netOf: {}, states: [], findings: [], notSeen: [] };
 }

@@ -10,7 +10,7 @@ import type { Ribbon } from '../../../src/plan/strip/ribbon.ts';
 import { fontsInNode } from '../../../src/record/pdf/fontsInNode.ts';
 import type { SquaredSheet } from '../../../src/sheet/index.ts';
 import { trace } from '../../../src/trace/index.ts';
-import { plainNetlist, planned, smallCard } from '../built/layCard.ts';
+import { planned, smallCard } from '../built/layCard.ts';
 import type { ReadPart } from './readPage.ts';
 import { greyAt, readPart, readText } from './readPage.ts';
 
@@ -196,7 +196,7 @@ describe('print, lay, photograph, compare', () => {
       photoPxPerMm: 10,
     };
     const traced = trace(seeCopper(sheet), sheet);
-    return comparePlan(traced, plainNetlist(traced), card);
+    return comparePlan(traced, card);
   }
 
   const page = async () => {
