@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { tapTimes } from './fortyPieces.ts';
+import { inChromium } from './inChromium.ts';
 import { openCvAlone } from './openCvAlone.ts';
 import { beforeFirstPaint, scriptSizes } from './scriptSizes.ts';
 
@@ -34,6 +35,7 @@ const idle = runAt(0);
 const runs = [3, 12, 48].map(runAt);
 const alone = await openCvAlone(photo, 12, { width: 1050, height: 1480 });
 const taps = { plan: await tapTimes(true), bare: await tapTimes(false) };
+const inPage = await inChromium([3, 12]);
 const started = performance.now();
 execFileSync(process.execPath, [path('src/foilproof.mjs'), '--help']);
 const startMs = performance.now() - started;
@@ -57,6 +59,15 @@ const lines = [
     ([as, t]) =>
       `tap to verdict, ${t.pieces} pieces, ${as === 'plan' ? 'with' : 'without'} plan: tap ${t.tap.toFixed(1)} ms, brush ${t.brush.toFixed(1)} ms, undo ${t.unbrush.toFixed(1)} ms (one frame 16 ms)`,
   ),
+  ...inPage.runs.map(
+    (run) =>
+      `in Chromium, engine warm, ${run.megapixels} MP: file to verdict ${run.wholeMs.toFixed(0)} ms, of it ${Object.entries(
+        run.timings,
+      )
+        .map(([stage, t]) => `${stage} ${t.toFixed(0)}`)
+        .join(', ')}`,
+  ),
+  `in Chromium, most memory of a renderer ${inPage.peakMB?.toFixed(0) ?? 'unknown'} MB (a phone of 2 GB: under 1000)`,
   `command line start-up ${startMs.toFixed(0)} ms`,
   firstPaintKB === undefined
     ? 'dist/ is not built: npm run build, then bench again for the script sizes'
@@ -65,7 +76,7 @@ const lines = [
 ];
 process.stdout.write(`${lines.join('\n')}\n`);
 await mkdir(path('out'), { recursive: true });
-const result = { idle, runs, alone, taps, startMs, sizes, firstPaintKB };
+const result = { idle, runs, alone, taps, inPage, startMs, sizes, firstPaintKB };
 await writeFile(path('out/bench.json'), JSON.stringify(result, null, 1));
 
 function bytesPerPixel(small: Run, large: Run): number {

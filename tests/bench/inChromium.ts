@@ -1,0 +1,78 @@
+import { readFile } from 'node:fs/promises';
+import type { Browser, Page } from 'playwright-core';
+import sharp from 'sharp';
+import { z } from 'zod';
+import { cardFile, openStep, photo, setStage, verdict, visitor } from '../browser/stage.ts';
+
+/** The whole check in the real page, the engine warm. */
+export interface PageRun {
+  megapixels: number;
+  /** From the file chosen to the verdict at the foot, ms. */
+  wholeMs: number;
+  timings: Record<string, number>;
+}
+
+export interface PageBench {
+  runs: PageRun[];
+  /** Most memory that any renderer process (page and worker) held, MB; absent where the system does not tell. */
+  peakMB?: number;
+}
+
+/** Opens the card and its photograph at each size, the smallest twice so that the engine is warm. */
+export async function inChromium(sizes: readonly number[]): Promise<PageBench> {
+  const stage = await setStage();
+  try {
+    const page = await (await visitor(stage)).newPage();
+    await page.goto(stage.url);
+    await page.getByLabel('Open a card file').setInputFiles(cardFile);
+    await check(page, await scaled(sizes[0]));
+    const runs: PageRun[] = [];
+    for (const megapixels of sizes)
+      runs.push({ megapixels, ...(await check(page, await scaled(megapixels))) });
+    return { runs, peakMB: await peakOfRenderers(stage.browser) };
+  } finally {
+    await stage.close();
+  }
+}
+
+async function scaled(megapixels: number): Promise<Buffer> {
+  const { width = 1, height = 1 } = await sharp(photo).metadata();
+  const scale = Math.sqrt((megapixels * 1e6) / (width * height));
+  return sharp(photo)
+    .resize(Math.round(width * scale), Math.round(height * scale))
+    .jpeg({ quality: 88 })
+    .toBuffer();
+}
+
+const figures = z.object({ timings_ms: z.record(z.string(), z.number()) });
+
+async function check(page: Page, buffer: Buffer): Promise<Omit<PageRun, 'megapixels'>> {
+  await openStep(page, 'Shoot');
+  const begun = performance.now();
+  const file = { name: 'bench.jpg', mimeType: 'image/jpeg', buffer };
+  await page.getByLabel('Choose a photograph').setInputFiles(file);
+  await page.locator('.foot .verdict').waitFor({ state: 'detached' });
+  await verdict(page);
+  const wholeMs = performance.now() - begun;
+  await openStep(page, 'Record');
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Figures (JSON)' }).click();
+  const { timings_ms } = figures.parse(JSON.parse(await readFile(await (await coming).path(), 'utf8')));
+  return { wholeMs, timings: timings_ms };
+}
+
+/** VmHWM of the browser's renderer processes, as Linux counts it. */
+async function peakOfRenderers(browser: Browser): Promise<number | undefined> {
+  const session = await browser.newBrowserCDPSession();
+  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
+  const renderers = processInfo.filter(({ type }) => type === 'renderer');
+  const peaks = await Promise.all(renderers.map(({ id }) => peakOf(id)));
+  const known = peaks.filter((peak) => peak !== undefined);
+  return known.length > 0 ? Math.max(...known) : undefined;
+}
+
+async function peakOf(pid: number): Promise<number | undefined> {
+  const status = await readFile(`/proc/${pid}/status`, 'utf8').catch(() => '');
+  const kB = /VmHWM:\s+(\d+) kB/.exec(status)?.[1];
+  return kB === undefined ? undefined : Number(kB) / 1024;
+}
