@@ -5,7 +5,9 @@ import { cameraCases } from './cases/camera.ts';
 import { firstPaint } from './cases/firstPaint.ts';
 import { keepCases } from './cases/keep.ts';
 import { keyboardAlone } from './cases/keyboard.ts';
+import { compareBuild, drawPlan } from './cases/plan.ts';
 import { layParts } from './cases/parts.ts';
+import { policyCases } from './cases/policy.ts';
 import { readVerdict } from './cases/verdict.ts';
 import { recordCases } from './cases/record.ts';
 import { everySize } from './cases/sizes.ts';
@@ -29,9 +31,12 @@ export type Bench = ReturnType<typeof bench>;
 
 describe('the page', { timeout: 240_000 }, () => {
   firstPaint(bench);
+  policyCases(bench);
   wrongFiles(bench);
   keyboardAlone(bench);
   readVerdict(bench);
+  drawPlan(bench);
+  compareBuild(bench);
   layParts(bench);
   brushCopper(bench);
   dragCorners(bench);

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import { lengthOf } from '../../plan/index.ts';
@@ -12,10 +13,12 @@ interface Props {
   picked: Picked | undefined;
   /** The + end of a lamp whose − end is awaited. */
   plus: Point | undefined;
+  /** Strips under way or proposed: over the plan, under the parts. */
+  children: ReactNode;
 }
 
 /** The plan on the screen: strips at their width in the order of laying, patches, flaps, parts. */
-export function PlanMarks({ card, view, picked, plus }: Props) {
+export function PlanMarks({ card, view, picked, plus, children }: Props) {
   const part = picked?.kind === 'part' ? picked.id : undefined;
   return (
     <>
@@ -53,6 +56,7 @@ export function PlanMarks({ card, view, picked, plus }: Props) {
           <Name text={id} at={middle(outline)} view={view} />
         </g>
       ))}
+      {children}
       <PartMarks card={card} view={view} part={part} plus={plus} />
     </>
   );

@@ -48,14 +48,15 @@ export function PlanSurface(props: Props) {
     <>
       <Rulers view={view} content={content} baseMm={base} />
       {!props.hidden && (
-        <>
-          <PlanMarks card={card} view={view} picked={picked} plus={plus} />
-          {proposed?.strips.map((strip) => (
-            <Tape key={strip.id} path={strip.path} widthMm={strip.width_mm} view={view} kind="proposed" />
-          ))}
-          {draft.path.length > 0 && (
-            <Tape path={draft.path} widthMm={draft.widthMm} view={view} kind="draft" />
-          )}
+        <g className={`${shown && wipe > 0 ? 'over-photo' : ''} ${proposed ? 'with-proposal' : ''}`}>
+          <PlanMarks card={card} view={view} picked={picked} plus={plus}>
+            {proposed?.strips.map((strip) => (
+              <Tape key={strip.id} path={strip.path} widthMm={strip.width_mm} view={view} kind="proposed" />
+            ))}
+            {draft.path.length > 0 && (
+              <Tape path={draft.path} widthMm={draft.widthMm} view={view} kind="draft" />
+            )}
+          </PlanMarks>
           {checks?.crossings.map(({ at }) => (
             <CrossingMark key={at.join()} at={at} view={view} />
           ))}
@@ -65,7 +66,7 @@ export function PlanSurface(props: Props) {
               <ProofMark key={mark.number} mark={mark} here={false} />
             ))}
           {front && <FrontMarks card={card} misses={front.misses} view={view} />}
-        </>
+        </g>
       )}
       <Taps taps={taps} box={box} view={view} />
     </>

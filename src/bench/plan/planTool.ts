@@ -70,9 +70,12 @@ function tapStrip(at: Point, desk: Desk): void {
   desk.setDraft({
     ...desk.draft,
     net: last ? net : (netAt(card, settled.at) ?? net),
-    path: [...path, settled.at],
+    path: [...path, settled.by === 'none' ? rounded(settled.at) : settled.at],
   });
 }
+
+/** A place that nothing draws stands on a half of a millimetre. */
+const rounded = ([x, y]: Point): Point => [Math.round(2 * x) / 2, Math.round(2 * y) / 2];
 
 /** Lays the strip under way down, if it has come to anything. */
 export function finishStrip({ draft, setDraft, pick, settled }: Desk): void {

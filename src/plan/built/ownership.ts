@@ -1,7 +1,7 @@
-import type { Point } from '../../geometry/index.ts';
+import type { Point, Segment } from '../../geometry/index.ts';
 import type { Traced } from '../../trace/index.ts';
 import type { Ribbon } from '../strip/ribbon.ts';
-import { boxOf, distanceToRibbon, segmentsOf } from '../strip/ribbon.ts';
+import { boxOf, segmentsOf } from '../strip/ribbon.ts';
 
 /** Which planned ribbon has a place, on a coarse raster over the traced sheet. */
 export interface Ownership {
@@ -20,28 +20,44 @@ export function ownership(ribbons: Ribbon[], beyond: number, traced: Traced, cel
   const width = Math.ceil((traced.width / traced.pxPerMm) * cellsPerMm);
   const height = Math.ceil((traced.height / traced.pxPerMm) * cellsPerMm);
   const owner = new Uint16Array(width * height);
-  const [ox, oy] = traced.originMm;
+  const owners = { width, height, cellsPerMm, originMm: traced.originMm, owner };
   for (const [index, { path, widthMm }] of ribbons.entries()) {
-    for (const stretch of segmentsOf(path)) {
-      const reach = widthMm / 2 + beyond;
-      const box = boxOf(stretch, reach);
-      const [a, b] = stretch;
-      // The corner between two stretches is round.
-      const ribbon = { path: [a, b], widthMm };
-      const i1 = Math.min(width - 1, Math.ceil((box.x1 - ox) * cellsPerMm));
-      const j1 = Math.min(height - 1, Math.ceil((box.y1 - oy) * cellsPerMm));
-      for (let j = Math.max(0, Math.floor((box.y0 - oy) * cellsPerMm)); j <= j1; j++) {
-        for (let i = Math.max(0, Math.floor((box.x0 - ox) * cellsPerMm)); i <= i1; i++) {
-          const at: Point = [ox + (i + 0.5) / cellsPerMm, oy + (j + 0.5) / cellsPerMm];
-          const corner = a !== path[0] && Math.hypot(at[0] - a[0], at[1] - a[1]) <= reach;
-          if (!corner && distanceToRibbon(at, ribbon) > beyond) continue;
-          const before = owner[j * width + i];
-          owner[j * width + i] = before && before !== index + 1 ? SEVERAL : index + 1;
-        }
-      }
+    for (const [k, stretch] of segmentsOf(path).entries())
+      paint(owners, stretch, widthMm / 2, beyond, k > 0, index + 1);
+  }
+  return owners;
+}
+
+/** One stretch: square at its ends, round at the corner where it begins. Plain sums, for this runs at every tap. */
+function paint(
+  { width, height, cellsPerMm, originMm: [ox, oy], owner }: Ownership,
+  stretch: Segment,
+  half: number,
+  beyond: number,
+  corner: boolean,
+  id: number,
+): void {
+  const [[ax, ay], [bx, by]] = stretch;
+  const length = Math.hypot(bx - ax, by - ay);
+  if (!length) return;
+  const [ux, uy] = [(bx - ax) / length, (by - ay) / length];
+  const reach = half + beyond;
+  const box = boxOf(stretch, reach);
+  const i0 = Math.max(0, Math.floor((box.x0 - ox) * cellsPerMm));
+  const i1 = Math.min(width - 1, Math.ceil((box.x1 - ox) * cellsPerMm));
+  const j1 = Math.min(height - 1, Math.ceil((box.y1 - oy) * cellsPerMm));
+  for (let j = Math.max(0, Math.floor((box.y0 - oy) * cellsPerMm)); j <= j1; j++) {
+    const dy = oy + (j + 0.5) / cellsPerMm - ay;
+    for (let i = i0, k = j * width + i0; i <= i1; i++, k++) {
+      const dx = ox + (i + 0.5) / cellsPerMm - ax;
+      const along = dx * ux + dy * uy;
+      const off = along < 0 ? -along : along > length ? along - length : 0;
+      const out = Math.max(0, Math.abs(dx * uy - dy * ux) - half);
+      const within = off * off + out * out <= beyond * beyond;
+      if (!within && !(corner && dx * dx + dy * dy <= reach * reach)) continue;
+      owner[k] = owner[k] && owner[k] !== id ? SEVERAL : id;
     }
   }
-  return { width, height, cellsPerMm, originMm: traced.originMm, owner };
 }
 
 /** The ribbon that has a place: 1 + its index, 0 none, SEVERAL. */

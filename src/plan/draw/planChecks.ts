@@ -36,14 +36,22 @@ export function openCrossings(card: Card): OpenCrossing[] {
     .map((crossing) => ({ ...crossing, patch: patchFor(crossing, strips, widest) }));
 }
 
-/** Live checks of a plan while it is drawn: crossings by geometry, all else by the checker's own stages. */
+/**
+ * Live checks of a plan while it is drawn: crossings by geometry, all else by the checker's own stages, each open crossing
+ * being taken as parted by the patch that it asks for, so that it is told once and hides nothing behind it.
+ */
 export function planChecks(card: Card): PlanChecks {
-  const traced = trace(paintPlan(card));
-  const netlist = buildNetlist(traced, card);
-  const { findings, states } = netlist;
-  const power = solveStates(netlist, traced, card, { depth: 'states' });
-  return { crossings: openCrossings(card), findings, states, power };
+  const crossings = openCrossings(card);
+  const asked = crossings.map(({ patch }, k) => ({ ...patch, id: `${ASKED} ${k}`, strips: [] }));
+  const parted = { ...card, patches: [...card.patches, ...asked] };
+  const traced = trace(paintPlan(parted));
+  const netlist = buildNetlist(traced, parted);
+  const findings = netlist.findings.filter(({ sheet }) => !sheet.startsWith(ASKED));
+  const power = solveStates(netlist, traced, parted, { depth: 'states' });
+  return { crossings, findings, states: netlist.states, power };
 }
+
+const ASKED = 'patch asked for';
 
 /** Paper between the two: the strip laid first stays beneath, the other runs over it. */
 function patchFor(

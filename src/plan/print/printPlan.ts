@@ -1,6 +1,7 @@
 import type { Card } from '../../card/index.ts';
 import { planWords } from '../../words/plan.ts';
 import { FoilproofError } from '../../words/index.ts';
+import { language } from '../../words/language.ts';
 import { cutList } from './cutList.ts';
 import { printLists } from './lists.ts';
 import { POINTS_PER_MM, printSheet } from './page.ts';
@@ -25,8 +26,10 @@ export async function printPlan(card: Card, options: PrintOptions): Promise<Uint
     size: [width * POINTS_PER_MM, height * POINTS_PER_MM],
     margin: 0,
     autoFirstPage: false,
+    // No font of its own to begin with: in the browser pdfkit carries none.
+    font: '',
     pdfVersion: '1.7',
-    lang: 'en',
+    lang: language(),
     tagged: true,
     displayTitle: true,
     info: {
