@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { contentPolicy } from './src/bench/contentPolicy.ts';
 import { demoLink } from './src/bench/demoLink.ts';
 import { ocrPlugin } from './src/engine/ocrPlugin.ts';
 import { openCvPlugin } from './src/engine/openCvPlugin.ts';
@@ -8,7 +9,7 @@ export default defineConfig({
   root: 'src/bench',
   publicDir: '../../public',
   base: './',
-  plugins: [react(), openCvPlugin(), ocrPlugin(), demoLink()],
+  plugins: [react(), openCvPlugin(), ocrPlugin(), demoLink(), contentPolicy()],
   worker: { format: 'es', plugins: () => [openCvPlugin()] },
   build: { outDir: '../../dist', emptyOutDir: true, target: 'es2022' },
   server: { open: false, fs: { allow: ['../..'] } },

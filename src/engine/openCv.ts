@@ -22,7 +22,7 @@ async function start(onProgress: (share: number) => void): Promise<Cv> {
   const cv = await new Promise<ReturnType<typeof factory>>((resolve, reject) => {
     const made = factory({
       instantiateWasm(imports, receive) {
-        WebAssembly.instantiate(compiled, imports).then(receive, reject);
+        WebAssembly.instantiate(compiled, imports).then(receive).catch(reject);
         return {};
       },
       // The instance has a `then` of its own that never settles a promise; without it the instance is a plain value.

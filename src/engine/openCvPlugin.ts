@@ -30,7 +30,7 @@ export function openCvPlugin(): Plugin {
       }
       return [
         `export { default as wasmUrl } from ${JSON.stringify(`${wasmFile}?url`)};`,
-        `export default function (process, require, importScripts, self) {\n${glue}\n}`,
+        `export default function (process, require, importScripts, self, embind) {\n${glue}\n}`,
       ].join('\n');
     },
   };

@@ -1,9 +1,11 @@
 import build, { wasmUrl } from 'virtual:opencv';
+import { embindCallers } from './embindCallers.ts';
 import type { OpenCvSource } from './openCvSource.ts';
 
 /** OpenCV in a page or worker: the .wasm that the build split out streams from our own origin while it compiles. */
 export async function openCvSource(onProgress: (share: number) => void): Promise<OpenCvSource> {
-  const factory = build(undefined, undefined, () => undefined, { location: { href: '' } });
+  const worker = { location: { href: '' } };
+  const factory = build(undefined, undefined, () => undefined, worker, embindCallers);
   const response = await fetch(wasmUrl);
   if (!response.ok) throw new Error(`OpenCV could not be fetched (${response.status}).`);
   const told = follow(response.clone(), onProgress);

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import { embindCallers } from './embindCallers.ts';
 import type { OpenCvFactory, OpenCvSource } from './openCvSource.ts';
 import { splitOpenCv } from './splitOpenCv.ts';
 
@@ -12,8 +13,9 @@ export async function openCvSource(onProgress: (share: number) => void): Promise
   const script = await readFile(path, 'latin1');
   onProgress(0.3);
   const { glue, wasm } = splitOpenCv(script, (base64) => Buffer.from(base64, 'base64'));
-  const build = new Function('process', 'require', 'importScripts', 'self', glue);
-  const factory = build(undefined, undefined, () => undefined, { location: { href: '' } }) as OpenCvFactory;
+  const build = new Function('process', 'require', 'importScripts', 'self', 'embind', glue);
+  const worker = { location: { href: '' } };
+  const factory = build(undefined, undefined, () => undefined, worker, embindCallers) as OpenCvFactory;
   const compiled = await WebAssembly.compile(wasm as BufferSource);
   onProgress(0.9);
   return { factory, compiled };

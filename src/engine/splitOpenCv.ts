@@ -1,3 +1,5 @@
+import { withoutEval } from './withoutEval.ts';
+
 /** The published script in two parts: the JavaScript glue, and the WebAssembly that it embeds. */
 export interface OpenCvParts {
   /** Body of a function that returns the factory: factory(options) starts an instance. */
@@ -27,5 +29,5 @@ export function splitOpenCv(script: string, decode: (base64: string) => Uint8Arr
     );
   }
   const glue = `${script.slice(start, data)}opencv.wasm${script.slice(to, end)}\nreturn cv;`;
-  return { glue, wasm: decode(script.slice(from, to)) };
+  return { glue: withoutEval(glue), wasm: decode(script.slice(from, to)) };
 }

@@ -5,6 +5,7 @@ declare module 'virtual:opencv' {
     require: undefined,
     importScripts: () => void,
     self: { location: { href: string } },
+    embind: typeof import('./embindCallers.ts').embindCallers,
   ) => import('./openCvSource.ts').OpenCvFactory;
   const build: Build;
   export default build;
