@@ -5,7 +5,7 @@ import { covered, onSheet } from './covered.ts';
 import { facingEnds } from './facing.ts';
 import { lackingSide } from './lacking.ts';
 import { plannedOpens } from './laidStrips.ts';
-import { openFrom } from './openings.ts';
+import { openCrossings, openFrom, sidesOf } from './openings.ts';
 
 /** A break that may be one: the two sides of it, and how likely paper shows there. */
 export interface Break {
@@ -75,13 +75,14 @@ function paperOf(mm: number, parts: boolean): number {
 
 /** Seen breaks at which the graph is already parted. */
 function cutBreaks(found: Case): Found[] {
-  const { cuts, islandOf } = found.wiring.graph;
-  return cuts.flatMap(({ at, piece, sides }) => {
-    const crossing = found.traced.crossings.find((c) => c.piece === piece && distance(c.at, at) < 0.1);
-    if (!crossing) return [];
-    const meant = meantAt(found, at);
-    const [a, b] = sides.map((node) => islandOf[node]);
-    return [{ at, mm: crossing.widthMm, a, b, paper: crossing.gap, meant, by: 'cut' as const }];
+  const { graph } = found.wiring;
+  return openCrossings(found.traced, found.card).flatMap((crossing) => {
+    const { at, piece, widthMm: mm, gap: paper } = crossing;
+    const places = sidesOf(crossing);
+    const cut = graph.cuts.find((each) => each.piece === piece && distance(each.at, at) < 0.1);
+    const sides = places?.map((p) => graph.islandAt(piece, p)) ?? cut?.sides.map((n) => graph.islandOf[n]);
+    if (!sides) return [];
+    return [{ at, mm, a: sides[0], b: sides[1], paper, meant: meantAt(found, at), by: 'cut' as const }];
   });
 }
 

@@ -1,7 +1,7 @@
 import type { Card, Lamp } from '../card/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { Attached } from '../parts/index.ts';
-import type { Traced } from '../trace/index.ts';
+import type { Crossing, Traced } from '../trace/index.ts';
 import { distance } from './distance.ts';
 import { covered } from './covered.ts';
 import type { Opening } from './copperGraph.ts';
@@ -17,11 +17,43 @@ export function openings(traced: Traced, attached: Attached, card: Card): Openin
 }
 
 function seenBreaks(traced: Traced, card: Card): Opening[] {
+  return openCrossings(traced, card).map((crossing) => ({
+    piece: crossing.piece,
+    at: crossing.at,
+    ...acrossStrip(crossing),
+  }));
+}
+
+/** Cuts that the mask runs over. */
+export function openCrossings(traced: Traced, card: Card): Crossing[] {
   return traced.crossings
     .filter(({ other, gap, piece }) => other === undefined && gap >= openFrom && piece > 0)
     .filter(({ at }) => !covered(card, at))
-    .filter(({ at }) => !card.joins.some((join) => join.conducts && distance(join.at, at) < tapMm))
-    .map(({ piece, at }) => ({ piece, at }));
+    .filter(({ at }) => !card.joins.some((join) => join.conducts && distance(join.at, at) < tapMm));
+}
+
+/** All centre-lines within a cut, for a mask that shows it in part leads them round it. */
+function acrossStrip({ at, along, stripMm = 0, widthMm }: Crossing): Pick<Opening, 'covers'> {
+  if (!along) return {};
+  const [ux, uy] = along;
+  return {
+    covers: ([x, y]) =>
+      Math.abs((x - at[0]) * ux + (y - at[1]) * uy) < cutHalf(widthMm) &&
+      Math.abs((y - at[1]) * ux - (x - at[0]) * uy) < stripMm / 2 + 0.3,
+  };
+}
+
+/** Half of what a cut takes from the centre-lines, mm: a step of theirs at least. */
+const cutHalf = (widthMm: number): number => Math.max(0.4, widthMm / 2 + 0.2);
+
+/** Places on the strip on both sides of a cut, mm. */
+export function sidesOf({ at, along, widthMm }: Crossing): [Point, Point] | undefined {
+  if (!along) return undefined;
+  const off = cutHalf(widthMm) + 0.5;
+  return [
+    [at[0] - off * along[0], at[1] - off * along[1]],
+    [at[0] + off * along[0], at[1] + off * along[1]],
+  ];
 }
 
 function meteredOpen(traced: Traced, card: Card): Opening[] {
@@ -42,27 +74,29 @@ function bodies(traced: Traced, attached: Attached, card: Card): Opening[] {
   return card.lamps.flatMap((lamp) => {
     const piece = pieceOf.get(`${lamp.id}+`);
     if (!piece || piece !== pieceOf.get(`${lamp.id}-`) || passesBeside(traced, piece, lamp)) return [];
-    const covers = bodyOf(lamp);
-    return [{ piece, at: middle(lamp), covers: (p: Point) => covers(p) }];
+    return [{ piece, at: middle(lamp), covers: bodyOf(lamp, -betweenPads) }];
   });
 }
+
+/** Copper is parted so far short of the pads, mm: a strip that a pad lies on runs on beneath it. */
+const betweenPads = -0.5;
 
 function middle({ plus, minus }: Lamp): Point {
   return [(plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2];
 }
 
 /**
- * The body at its largest: from pad to pad and 1 mm over, as wide as slab lamps with such pads are, 5.4 mm at most
+ * The body at its largest: from pad to pad and `moreMm` over, as wide as slab lamps with such pads are, 5.4 mm at most
  * (common practice, no source). What passes beside even that is copper.
  */
-function bodyOf(lamp: Lamp): (p: Point) => boolean {
+function bodyOf(lamp: Lamp, moreMm = 1): (p: Point) => boolean {
   const { plus, minus } = lamp;
   const spacing = distance(plus, minus) || 1;
   const [ux, uy] = [(plus[0] - minus[0]) / spacing, (plus[1] - minus[1]) / spacing];
   const [mx, my] = middle(lamp);
   const half = Math.min(2.7, 0.65 * spacing);
   return ([x, y]) =>
-    Math.abs((x - mx) * ux + (y - my) * uy) < spacing / 2 + 1 &&
+    Math.abs((x - mx) * ux + (y - my) * uy) < Math.max(0.6, spacing / 2 + moreMm) &&
     Math.abs((y - my) * ux - (x - mx) * uy) < half;
 }
 

@@ -30,10 +30,12 @@ function pad(traced: Traced, name: string, at: Point, other: Point): PadPlace {
   // What lies beyond the body's middle belongs to the other pad.
   const ownSide = (p: Point) => along(p) > -0.38 * spacing;
   const meets = (p: Point) => ownSide(p) && aside(p) <= asideMm;
-  const [near, next] = nearPieces(traced, at, reach, meets);
+  const itself = lampItself(traced, middle, out, spacing);
+  const copper = (near: NearPiece) => !itself.has(near.piece);
+  const [near, next] = nearPieces(traced, at, reach, meets).filter(copper);
   if (near)
     return { pad: name, at, piece: near.piece, mm: near.mm, certainty: certaintyOn(near, next, reach) };
-  const missed = nearPieces(traced, at, lookMm, ownSide)[0];
+  const missed = nearPieces(traced, at, lookMm, ownSide).find(copper);
   const mm = missed?.mm ?? Infinity;
   return {
     pad: name,
@@ -43,6 +45,24 @@ function pad(traced: Traced, name: string, at: Point, other: Point): PadPlace {
     mm,
     certainty: Math.min(0.97, 0.6 + 0.25 * Math.max(0, mm - asideMm)),
   };
+}
+
+/** A body is at most so wide to each side of its axis, mm, and so much longer than its pads are apart (common practice, no source). */
+const body = { asideMm: 2.7, moreMm: 1.6 };
+
+/** Pieces that lie wholly on the lamp: its own bright or grey parts, taken for copper. */
+function lampItself(traced: Traced, [mx, my]: Point, [ux, uy]: Point, spacing: number): Set<number> {
+  const within = ([x, y]: Point) =>
+    Math.abs((x - mx) * ux + (y - my) * uy) < spacing / 2 + body.moreMm &&
+    Math.abs((y - my) * ux - (x - mx) * uy) < body.asideMm;
+  return new Set(
+    traced.pieces
+      .filter(
+        ({ box: { x0, y0, x1, y1 } }) =>
+          within([x0, y0]) && within([x1, y0]) && within([x1, y1]) && within([x0, y1]),
+      )
+      .map(({ id }) => id),
+  );
 }
 
 /** Less sure the farther the copper, and where another piece is about as near. */

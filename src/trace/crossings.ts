@@ -166,7 +166,9 @@ function cutsIn(strip: StripEvidence, piece: number, frame: Frame, smallestGapMm
     const view = strip.around(top);
     const gap = view ? cutProbability(mean[top], shape, widthMm / smallestGapMm, view) : 0;
     const [x, y] = ribbon.centre[rows[columns >> 1]];
-    cuts.push({ at: toMm(frame, x, y), piece, widthMm, gap, seam: 0, glare: 0 });
+    const [nx, ny] = ribbon.normal[rows[columns >> 1]];
+    const lies = { along: [ny, -nx] as Point, stripMm: columns / frame.pxPerMm };
+    cuts.push({ at: toMm(frame, x, y), piece, widthMm, ...lies, gap, seam: 0, glare: 0 });
     s = end + near;
   }
   return cuts.filter(({ gap }) => gap > 0.1);

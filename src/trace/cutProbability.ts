@@ -1,6 +1,9 @@
 import type { Colour, Surroundings } from './contrast.ts';
 import type { CutShape } from './cutShape.ts';
 
+/** Columns, px, of copper side by side from which on the strip is likelier held by a neck than cut. */
+const mostHeld = 4;
+
 /**
  * Probability that a way of paper across a strip is a cut. The figures are set on generated creased strips (sound ones,
  * and cuts of 0.3 to 1.5 mm, white paper and kraft) and on path-traced photographs.
@@ -9,12 +12,13 @@ import type { CutShape } from './cutShape.ts';
  */
 export function cutProbability(
   evidence: number,
-  { crooked, uneven, sure }: CutShape,
+  { crooked, uneven, sure, held }: CutShape,
   fine: number,
   around: Surroundings,
 ): number {
   const seen = Math.min(1, sure / 0.85) ** 2 / (1 + Math.exp(-2.2 * (evidence - 0.9)));
-  const shape = 1 / (1 + (crooked / 1.2) ** 4) / (1 + (uneven / 0.6) ** 4);
+  const whole = 1 / (1 + (held / mostHeld) ** 4);
+  const shape = whole / (1 + (crooked / 1.2) ** 4) / (1 + (uneven / 0.6) ** 4);
   const tellable = 0.35 + 0.65 * Math.min(1, fine) ** 3;
   return seen * shape * tellable * contrast(around);
 }

@@ -16,6 +16,8 @@ export interface CutShape {
   uneven: number;
   /** Share of the columns at which paper is seen and is no mere passage from a dark facet to a bright one. */
   sure: number;
+  /** The longest run of columns, side by side, at which no paper is seen: what still holds the strip together. */
+  held: number;
 }
 
 /**
@@ -40,6 +42,8 @@ export function cutShape(
   const runs: number[] = [];
   const middles: number[] = [];
   let sure = 0;
+  let held = 0;
+  let unbroken = 0;
   for (let t = 0; t < columns; t++) {
     let from = rows[t];
     let to = rows[t];
@@ -51,6 +55,8 @@ export function cutShape(
     const paper = view?.left ?? view?.right;
     const long = to - from + 1 > 1.5 + 2.5 * blurPx;
     const seen = evidence[rows[t] * columns + t] > 0;
+    unbroken = evidence[rows[t] * columns + t] > -1 ? 0 : unbroken + 1;
+    held = Math.max(held, unbroken);
     if (paper && seen && (long || !isPassage(ribbon, first + t, from, to, paper.mean[0]))) sure++;
     const width = paper && integrate(ribbon, first + t, from, to, paper.mean, paper.spread);
     if (width !== undefined) widths.push(width);
@@ -61,6 +67,7 @@ export function cutShape(
     crooked: offLine(middles),
     uneven: median(runs.map((r) => Math.abs(r - run))) / run,
     sure: sure / columns,
+    held,
   };
 }
 

@@ -2,10 +2,13 @@ import type { Point } from '../geometry/index.ts';
 import { necksOf } from './necks.ts';
 import type { Piece } from './types.ts';
 
-/** mm of strip before and after a narrow place that the straight way over it takes in. */
-const back = 4;
+/** mm from a narrow place within which the strip must have its width again, on both sides of it. */
+const nearest = 2.5;
+const farthest = 6;
 /** Less of the strip's usual width than this left: the line may lead round a cut. */
 const narrow = 0.45;
+/** Cosine of the bend, least: the strip runs straight on. */
+const straight = 0.94;
 
 /** A narrow place that may be a cut which the mask does not open all the way. */
 export interface Notch {
@@ -19,24 +22,33 @@ export function notches(piece: Piece): Notch[] {
   return necksOf(piece)
     .filter(({ widthMm, usualMm }) => widthMm < narrow * usualMm)
     .flatMap(({ at, usualMm }) => {
-      const line = piece.lines.find(({ path }) => path.includes(at));
-      if (!line) return [];
-      const { path, widths } = line;
-      const k = path.indexOf(at);
-      const wide = (n: number): boolean => widths[n] > 0.85 * usualMm;
-      const [from, to] = [wideFrom(k, -1, path, wide), wideFrom(k, 1, path, wide)];
-      if (from < 0 || to < 0) return [];
-      const [a, b] = [path[from], path[to]];
-      const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-      return length < 1 ? [] : [{ piece: piece.id, path: [a, b], widthMm: usualMm }];
+      const path = straightOver(piece, at, usualMm);
+      return path ? [{ piece: piece.id, path, widthMm: usualMm }] : [];
     });
 }
 
-/** The first place `back` mm beyond where the strip has its width again; -1 where the line ends before. */
-function wideFrom(k: number, step: 1 | -1, path: readonly Point[], wide: (n: number) => boolean): number {
-  while (k >= 0 && k < path.length && !wide(k)) k += step;
-  const beyond = k + step * Math.round(back / 0.5);
-  const last = step > 0 ? path.length - 1 : 0;
-  if (k < 0 || k >= path.length) return -1;
-  return step > 0 ? Math.min(beyond, last) : Math.max(beyond, last);
+/** From one wide place of the piece to another with the narrow place between them, as straight as may be. */
+function straightOver({ lines }: Piece, at: Point, usualMm: number): Point[] | undefined {
+  const wide = lines.flatMap(({ path, widths }) =>
+    path.filter((p, k) => {
+      const d = Math.hypot(p[0] - at[0], p[1] - at[1]);
+      return d >= nearest && d <= farthest && widths[k] > 0.85 * usualMm && widths[k] < 1.3 * usualMm;
+    }),
+  );
+  let best: Point[] | undefined;
+  let least = straight;
+  wide.forEach((a, n) => {
+    for (const b of wide.slice(n + 1)) {
+      const [ax, ay, bx, by] = [at[0] - a[0], at[1] - a[1], b[0] - at[0], b[1] - at[1]];
+      const bend = (ax * bx + ay * by) / (Math.hypot(ax, ay) * Math.hypot(bx, by));
+      const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+      const aside = Math.abs(ax * (b[1] - a[1]) - ay * (b[0] - a[0])) / length;
+      // The narrow place lies beside the axis where the line leads round: the bend there is no bend of the strip.
+      const worth = bend + 0.01 * length + (aside > 0.55 * usualMm ? -1 : 0);
+      if (worth <= least) continue;
+      least = worth;
+      best = [a, b];
+    }
+  });
+  return best;
 }

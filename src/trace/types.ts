@@ -60,6 +60,9 @@ export interface Crossing {
   other?: number;
   /** Width of the crossing along the strip, mm. */
   widthMm: number;
+  /** Unit vector along the strip there and the strip's own width, mm, where the profiles tell them. */
+  along?: Point;
+  stripMm?: number;
   /** Probabilities, summing to at most 1. */
   gap: number;
   seam: number;

@@ -72,7 +72,7 @@ function drawFault(sound: Build, random: Random): Drawn | undefined {
   if (dice < 0.7) return betweenBeams(random, false);
   if (dice < 0.8) return drawNeck(sound, random);
   if (dice < 0.84) return ofLamp(sound, random, (id) => reversed(id));
-  if (dice < 0.88) return ofLamp(sound, random, (id) => lifted(id, [random.pick([3.4, -3.4]), 0.4]));
+  if (dice < 0.88) return ofLamp(sound, random, (id) => lifted(id, aside(id, random.pick([3.4, -3.4]))));
   if (dice < 0.93) return drawExtra(sound, random);
   const id = `beam-${random.pick([1, 2, 3, 4, 5])}`;
   const beam = sound.strips.find((strip) => strip.id === id)!;
@@ -119,6 +119,9 @@ function ofLamp(sound: Build, random: Random, fault: (id: string) => Fault): Dra
   const lamp = random.pick(sound.lamps);
   return { at: lamp.at, fault: fault(lamp.id) };
 }
+
+/** Beside its strips: W3 lies between two level rails, the others between upright strips. */
+const aside = (id: string, mm: number): Point => (id === 'W3' ? [0.4, Math.abs(mm)] : [mm, 0.4]);
 
 /** A piece of tape on bare paper, where it can be found. */
 function drawExtra(sound: Build, random: Random): Drawn | undefined {
