@@ -2,6 +2,9 @@ import { z } from 'zod';
 
 /** The only definition of a card file. Lengths in mm, angles in degrees clockwise, resistances in ohm. */
 
+/** Zod else tries whether text may be evaluated, which the page's policy forbids and reports. */
+z.config({ jitless: true });
+
 const number = z.number().finite();
 /** Places lie within 3 m of the base, farther out than any sheet reaches. */
 const coordinate = number.min(-3000).max(3000);
@@ -137,8 +140,18 @@ const plan = z.strictObject({
 
 /** A photograph of a sheet of this card. The picture itself may be within, as base64. */
 const photo = z.strictObject({
+  /** File name; at the terminal a path from the card file's folder on. */
   name: z.string().max(400),
+  /** 'base' or the id of a flap. Of several of the base the last is the base as it is now, the others are earlier. */
   sheet: z.string().min(1).max(40).default('base'),
+  /** The patch that had just been laid when the base was photographed. */
+  after: id.optional(),
+  /** The photographed sheet's own size, where it is not the base's: a flap (its outline's unless given), a spread. */
+  size_mm: z.tuple([number.min(10).max(2000), number.min(10).max(2000)]).optional(),
+  /** The fold line in the photographed sheet's own frame, its ends in the order of the flap's fold on the base. */
+  fold: z.tuple([point, point]).optional(),
+  /** The flap that the fold line belongs to, where the sheet shows base and flap together: a folded base's inside. */
+  fold_of: id.optional(),
   step: z.string().max(200).optional(),
   taken: z.string().max(40).optional(),
   corners_px: z.tuple([pixel, pixel, pixel, pixel]).optional(),
@@ -165,6 +178,7 @@ export const findingKinds = [
   'seam',
   'loose-end',
   'near-edge',
+  'off-register',
 ] as const;
 
 const checkedByHand = z.strictObject({

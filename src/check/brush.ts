@@ -4,6 +4,7 @@ import { verdictOf } from '../net/index.ts';
 import { solveStates } from '../power/index.ts';
 import { retrace } from '../trace/index.ts';
 import { nets } from './nets.ts';
+import { cardWithSheets } from './sheets/index.ts';
 import type { Checked } from './types.ts';
 
 /**
@@ -29,8 +30,10 @@ export function unbrush(before: Checked): Checked {
 
 function traceAgain(before: Checked, card: Checked['card'], dirty: ReturnType<typeof strokeBox>): Checked {
   const traced = retrace(before.traced, before.mask, dirty);
-  const { netlist, compared } = nets(traced, card);
-  const power = solveStates(netlist, traced, card, { depth: 'states' });
+  const { netlist, compared } = nets(traced, card, before.joined);
+  const power = solveStates(netlist, traced, cardWithSheets(card, before.joined?.beneath), {
+    depth: 'states',
+  });
   return { ...before, card, traced, netlist, compared, power, verdict: verdictOf(netlist.findings) };
 }
 

@@ -1,5 +1,5 @@
 import type { Card } from '../card/index.ts';
-import { applyTouchUp, closeGlints, seeCopper } from '../copper/index.ts';
+import { applyTouchUp, closeGlints, openPaper, seeCopper } from '../copper/index.ts';
 import type { CopperMask } from '../copper/index.ts';
 import { verdictOf } from '../net/index.ts';
 import type { Photo } from '../photo/index.ts';
@@ -7,10 +7,12 @@ import { solveStates } from '../power/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { trace } from '../trace/index.ts';
 import { cutLamps } from './cutLamps.ts';
-import { hiddenOn } from './hiddenOn.ts';
+import { hiddenOn, lampsOn } from './hiddenOn.ts';
 import { learnedOr } from './learnedOr.ts';
 import { nets } from './nets.ts';
 import type { CheckOptions } from './options.ts';
+import { cardWithSheets, joinSheets, placeSheet, tracedWithSheets } from './sheets/index.ts';
+import type { PlacedSheet, ReadSheet, SheetPhoto } from './sheets/index.ts';
 import { placeShots } from './shots.ts';
 import { stopwatch } from './stopwatch.ts';
 import type { Checked, StageName } from './types.ts';
@@ -23,6 +25,8 @@ export interface Work {
   card: Card;
   /** Further shots of the same sheet, fused with the first. */
   again?: readonly Photo[];
+  /** Photographs of the card's other sheets: flaps, the base before a patch. */
+  sheets?: readonly SheetPhoto[];
   /** The check so far; its stages before `from` are taken over. */
   before?: Checked;
 }
@@ -32,26 +36,34 @@ export interface Work {
  * 'trace' for a brush stroke undone, 'net' for a part, 'power' for the cell's age.
  */
 export async function renewFrom(from: StageName, work: Work, options: CheckOptions = {}): Promise<Checked> {
-  const { photo, card, again = [] } = work;
+  const { photo, card } = work;
   const watch = stopwatch(options.onStage);
   const first = lampsCutAnew(from, work) ? 'trace' : from;
   const kept = (stage: StageName) => (order.indexOf(stage) < order.indexOf(first) ? work.before : undefined);
-  const { outline, sheet, shots } =
-    kept('square') ?? (await watch.run('square', () => placeShots(photo, again, card, options)));
-  const seen = kept('copper')?.seen ?? (await watch.run('copper', () => see(sheet, card, options)));
+  const square = kept('square') ?? (await watch.run('square', () => placeAll(work, options)));
+  const { outline, shots, placed } = square;
+  const { sheet, seen, joined } =
+    kept('copper') ?? (await watch.run('copper', () => seeAll(square, card, options)));
   const mask = kept('trace')?.mask ?? applyTouchUp(cutLamps(seen, card), card.touch_up);
   const traced =
-    kept('trace')?.traced ?? (await watch.run('trace', () => weighCrossings(trace(mask, sheet), seen)));
-  const { netlist, compared } = kept('net') ?? (await watch.run('net', () => nets(traced, card)));
+    kept('trace')?.traced ??
+    (await watch.run('trace', () => {
+      const own = weighCrossings(trace(mask, sheet), seen);
+      return joined ? tracedWithSheets(own, joined, card) : own;
+    }));
+  const { netlist, compared } = kept('net') ?? (await watch.run('net', () => nets(traced, card, joined)));
   const power = await watch.run('power', () =>
-    solveStates(netlist, traced, card, { depth: options.depth ?? 'full' }),
+    solveStates(netlist, traced, cardWithSheets(card, joined?.beneath), { depth: options.depth ?? 'full' }),
   );
   return {
     photo: { name: photo.name, width: photo.width, height: photo.height },
     card,
     outline,
     sheet,
+    own: square.own,
     shots,
+    placed,
+    joined,
     seen,
     mask,
     traced,
@@ -70,12 +82,41 @@ function lampsCutAnew(from: StageName, { before, card }: Work): boolean {
   return places(before.card) !== places(card);
 }
 
+/** The photograph with further shots of it, and the card's other sheets, each in its own frame. */
+async function placeAll(
+  { photo, card, again = [], sheets = [] }: Work,
+  options: CheckOptions,
+): Promise<Pick<Checked, 'outline' | 'sheet' | 'shots' | 'own' | 'placed'>> {
+  const first = await placeShots(photo, again, card, options);
+  if (sheets.length === 0) return first;
+  const placed: PlacedSheet[] = [];
+  for (const each of sheets) placed.push(await placeSheet(each, card, first.sheet.pxPerMm, options));
+  return { ...first, own: first.sheet, placed };
+}
+
+/** The copper of every sheet, all laid together in the base's frame. */
+async function seeAll(
+  { sheet, own = sheet, placed = [] }: Pick<Checked, 'sheet' | 'own' | 'placed'>,
+  card: Card,
+  options: CheckOptions,
+): Promise<Pick<Checked, 'sheet' | 'seen' | 'joined'>> {
+  const seen = await see(own, card, options);
+  if (placed.length === 0) return { sheet: own, seen };
+  const reads: ReadSheet[] = [];
+  const bare = { ...card, lamps: [], cell: undefined };
+  for (const each of placed) {
+    const of = each.given.sheet === 'base' ? card : bare;
+    reads.push({ ...each, seen: await see(each.sheet, { ...of, teach: noTaps }, options) });
+  }
+  return joinSheets({ sheet: own, seen }, reads, card);
+}
+
+/** Taps teach the photograph that they were made on. */
+const noTaps: Card['teach'] = { copper: [], paper: [] };
+
 async function see(sheet: SquaredSheet, card: Card, options: CheckOptions): Promise<CopperMask> {
   const learned = await learnedOr(options.learned, sheet);
   const { copper, paper } = card.teach;
-  return closeGlints(
-    seeCopper(sheet, { teachCopper: copper, teachPaper: paper, learned }),
-    sheet,
-    hiddenOn(card),
-  );
+  const seen = seeCopper(sheet, { teachCopper: copper, teachPaper: paper, learned });
+  return closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card));
 }

@@ -5,6 +5,7 @@ import type { Photo } from '../photo/index.ts';
 import type { PlanComparison } from '../plan/index.ts';
 import type { PowerReport } from '../power/index.ts';
 import type { Outline, SquaredSheet } from '../sheet/index.ts';
+import type { JoinedSheets, PlacedSheet } from './sheets/index.ts';
 import type { ShotFate } from './shots.ts';
 import type { Traced } from '../trace/index.ts';
 
@@ -20,6 +21,11 @@ export interface Checked {
   sheet: SquaredSheet;
   /** What became of further shots of the same sheet; empty where there was one. */
   shots: ShotFate[];
+  /** The base's own squared picture, where `sheet` shows further sheets too. */
+  own?: SquaredSheet;
+  /** Further sheets of the card in their own frames, and all laid together; absent where there is one photograph. */
+  placed?: PlacedSheet[];
+  joined?: JoinedSheets;
   /** The copper as seen, before any touch-up stroke. */
   seen: CopperMask;
   mask: CopperMask;

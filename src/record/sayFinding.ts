@@ -1,5 +1,6 @@
 import type { Finding } from '../net/index.ts';
 import { findingWords as words } from '../words/findings.ts';
+import { foldWords } from '../words/fold.ts';
 
 /** A finding in words: what is wrong, what to do, and what would settle it. */
 export interface FindingWords {
@@ -90,6 +91,10 @@ function sentences(finding: Finding, lengths: Lengths): Said {
       return words.looseEnd;
     case 'near-edge':
       return { ...words.nearEdge, say: words.nearEdge.say(size, length('limit')) };
+    case 'off-register': {
+      const { say, by, do: act, settle } = foldWords.offRegister;
+      return { say: say(fact('photo'), size, by[fact('by') as keyof typeof by]), do: act, settle };
+    }
   }
 }
 
@@ -133,6 +138,7 @@ const opposite: Record<string, string> = { left: 'right', right: 'left', above: 
 function missedContact({ facts, sizeMm }: Finding, size: string, length: (key: string) => string): Said {
   const { cell, none, one, flap, shift, do: act, settle } = words.missedContact;
   const of = String(facts.of);
+  if (facts.foldSide) return { ...foldWords.foldSide, say: foldWords.foldSide.say(of) };
   if (of === 'nest') return nest(words.nest.high, words.nest.lower, length);
   if (facts.order) {
     const { say, ...rest } = words.outOfOrder;

@@ -19,6 +19,7 @@ export const findingWords = {
     seam: 'Seam',
     'loose-end': 'Loose end',
     'near-edge': 'Near the edge',
+    'off-register': 'Sheet lies off',
   },
   shortedCell: {
     rim: "Copper of the upper face's net lies under the cell's rim: the can joins both faces and the cell gets hot.",

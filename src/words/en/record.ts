@@ -45,6 +45,7 @@ export const recordWords = {
     seam: 'Seam',
     'loose-end': 'Loose end',
     'near-edge': 'Near an edge',
+    'off-register': 'Sheet lies off',
   },
   place: (x: string, y: string) => `${x} from the left, ${y} from the top`,
   certainty: (percent: number) => `certainty ${percent} %`,
@@ -60,6 +61,8 @@ export const recordWords = {
         : `The squared photograph with ${count} proof marks`,
     cutOut: (number: number) => `The photograph round mark ${number}`,
     redrawn: 'Copper as traced, lamps with their plus, the cell, contacts and patches; true to scale',
+    lamps:
+      'Each lamp as bright as it would look, in each state: its halo is its light, a cross is a dark lamp',
     diagram: 'Lamps, cell and contacts in standard symbols; the lines are nets, not strips',
   },
   redrawn: {

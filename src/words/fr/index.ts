@@ -4,7 +4,9 @@ import { cautionWords } from '../en/cautions.ts';
 import { cliWords } from '../en/cli.ts';
 import { copperWords } from '../en/copper.ts';
 import { findingWords } from '../en/findings.ts';
+import { foldWords } from '../en/fold.ts';
 import { learned } from '../en/learned.ts';
+import { offlineWords } from '../en/offline.ts';
 import { photoWords } from '../en/photo.ts';
 import { planWords } from '../en/plan.ts';
 import { powerWords } from '../en/power.ts';
@@ -21,7 +23,9 @@ export const french: Catalogue = {
   cli: cliWords,
   copper: copperWords,
   findings: findingWords,
+  fold: foldWords,
   learned,
+  offline: offlineWords,
   photo: photoWords,
   plan: planWords,
   power: powerWords,
