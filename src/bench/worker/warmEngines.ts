@@ -1,4 +1,4 @@
-import { openNet } from '../../engine/onnx.ts';
+import { openNet, type Net } from '../../engine/onnx.ts';
 import { loadOpenCv } from '../../engine/openCv.ts';
 
 /**
@@ -13,9 +13,21 @@ export async function warmEngines(onShare: (share: number) => void = () => undef
     onShare(shares.reduce((sum, each) => sum + each, 0) / shares.length);
   };
   const starts = [
-    openNet('base.onnx').then(() => tell(0, 1)),
-    openNet('sheet.onnx').then(() => tell(1, 1)),
+    openNet('base.onnx')
+      .then(runIn)
+      .finally(() => tell(0, 1)),
+    openNet('sheet.onnx')
+      .then(runIn)
+      .finally(() => tell(1, 1)),
     loadOpenCv((share) => tell(2, share)),
   ];
   await Promise.allSettled(starts);
+}
+
+const blank = { side: 128, times: 3 };
+
+/** Runs a net on a blank picture: the browser compiles WebAssembly for speed only once it has run for a while. */
+async function runIn(net: Net): Promise<void> {
+  const { side, times } = blank;
+  for (let n = 0; n < times; n++) await net.run(new Float32Array(3 * side * side), side, side);
 }
