@@ -1,7 +1,7 @@
 import type { Point, Quad } from '../geometry/index.ts';
 import type { Photo } from '../photo/index.ts';
 import { applyHomography, homographyFromQuad, invertHomography } from './homography.ts';
-import { choose } from './outline/choose.ts';
+import { choose, judgeAll } from './outline/choose.ts';
 import { look } from './outline/propose.ts';
 import { fitSides } from './outline/fitSides.ts';
 import { candidateQuads } from './outline/quads.ts';
@@ -32,7 +32,7 @@ export function findIdCard(photo: Photo, baseCornersPx: Quad): IdCard | undefine
     const mid = c.corners.reduce<[number, number]>((s, p) => [s[0] + p[0] / 4, s[1] + p[1] / 4], [0, 0]);
     return !within(mid, onWork) && measureBase(c.corners, onWork).skew < 2 * mostSkew;
   });
-  for (const { candidate } of choose(work, candidates, idCardMm, 3)) {
+  for (const { candidate } of choose(judgeAll(work, candidates, idCardMm), 3)) {
     const quad = candidate.corners.map(([x, y]) => [x * work.step, y * work.step]) as unknown as Quad;
     const pxPerMm = Math.hypot(quad[1][0] - quad[0][0], quad[1][1] - quad[0][1]) / idCardMm.width;
     const fit = fitSides(photo, quad, 3 * work.step + 2, pxPerMm);

@@ -1,5 +1,6 @@
-import type { Point, Quad } from '../../geometry/index.ts';
+import type { Point } from '../../geometry/index.ts';
 import { applyHomography, homographyFromQuad } from '../homography.ts';
+import { unlikeliness } from './priors.ts';
 import { supportPast } from './quads.ts';
 import type { Candidate } from './quads.ts';
 import type { WorkPicture } from './work.ts';
@@ -39,29 +40,9 @@ export function featuresOf(
     Math.min(1, 10 * c.misfit),
     c.areaShare,
     Math.sqrt(c.areaShare),
+    Math.max(...sides.map((s) => s.tape)),
+    ...unlikeliness(work, c),
   ];
-}
-
-/**
- * Share of the worst side along which paper lies outside it and something else inside: the side of a strip of tape
- * taken for the side of the sheet.
- */
-export function tapeSide(work: WorkPicture, corners: Quad, base: Size | undefined): number {
-  const size = base ?? usualBase;
-  const m = homographyFromQuad(corners, size);
-  const at = (x: number, y: number) => read(work, applyHomography(m, [x, y]));
-  const paper = paperColour(at, size);
-  const like = (c: Colour) => tint(c, paper) < 0.12 && Math.abs(c[0] - paper[0]) < 0.35 * paper[0] + 6;
-  const shares = [0, 1, 2, 3].map((side) => {
-    let on = 0;
-    for (let k = 0; k < segments; k++) {
-      const within = band(at, size, side, k, inside);
-      const out = band(at, size, side, k, outside);
-      if (within && out && like(out) && !like(within)) on++;
-    }
-    return on / segments;
-  });
-  return Math.max(...shares);
 }
 
 const named = ['support', 'contrast', 'size', 'paper', 'notBeyond', 'even', 'endsThere'];
@@ -72,6 +53,9 @@ export const featureNames = [
   'misfit',
   'area',
   'side',
+  'tapeOutside',
+  'blank',
+  'offCentre',
 ];
 
 function three(values: number[]): [number, number, number] {
@@ -129,6 +113,7 @@ function sideFeatures(at: Reader, size: Size, side: number, paper: Colour) {
   let like = 0;
   let again = 0;
   let even = 0;
+  let tape = 0;
   let count = 0;
   let last: Colour | undefined;
   for (let k = 0; k < segments; k++) {
@@ -140,6 +125,8 @@ function sideFeatures(at: Reader, size: Size, side: number, paper: Colour) {
     contrast += ramp(step, 2, 8);
     steps += Math.min(1, step / 60);
     like += 1 - ramp(tint(within, paper), 0.05, 0.2);
+    // Paper outside and something else inside: the side of a strip of tape taken for the side of the sheet.
+    if (isPaper(out, paper) && !isPaper(within, paper)) tape++;
     const far = band(at, size, side, k, beyond);
     if (far && difference(within, far) < 0.5 * step + 2) again++;
     if (last) even += 1 - ramp(difference(within, last), 4, 25);
@@ -153,6 +140,7 @@ function sideFeatures(at: Reader, size: Size, side: number, paper: Colour) {
     paper: like / n,
     beyond: again / n,
     even: even / n,
+    tape: tape / n,
   };
 }
 
@@ -183,6 +171,8 @@ function band(
 const difference = (a: Colour, b: Colour) => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 const tint = (c: Colour, paper: Colour) =>
   Math.hypot(c[1] / (c[0] + 12) - paper[1], c[2] / (c[0] + 12) - paper[2]);
+const isPaper = (c: Colour, paper: Colour) =>
+  tint(c, paper) < 0.12 && Math.abs(c[0] - paper[0]) < 0.35 * paper[0] + 6;
 const ramp = (v: number, low: number, high: number) => Math.min(1, Math.max(0, (v - low) / (high - low)));
 
 /** Share of places that have the paper's colour: within the rectangle, and in a ring 15 mm wide round it. */

@@ -28,10 +28,10 @@ export async function findOutline(
   { baseMap }: FindOptions = {},
 ): Promise<Outline | undefined> {
   const seen = look(photo);
-  const first = proposeOutlines(photo, seen, base, baseMap)[0];
+  const first = proposeOutlines(photo, seen, base, { net: baseMap })[0];
   if (first && first.outline.certainty >= sure) return first.outline;
-  const map = await cutOut(seen.work, first && onWork(first.outline.cornersPx, seen.work.step));
-  const second = proposeOutlines(photo, seen, base, map)[0];
+  const cut = await cutOut(seen.work, first && onWork(first.outline.cornersPx, seen.work.step));
+  const second = proposeOutlines(photo, seen, base, { net: baseMap, cut })[0];
   if (!first || (second && second.outline.certainty > first.outline.certainty)) return second?.outline;
   return first.outline;
 }

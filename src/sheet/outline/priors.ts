@@ -10,13 +10,13 @@ const busyShare = 0.05;
 /** A base's middle lies within this many half diagonals of the picture's, since it is what was photographed. */
 const centredWithin = 0.3;
 
-/** Rank points against a candidate: for a blank inside, and for lying at the picture's rim. Chosen by hand, not fitted. */
-export function unlikeliness(work: WorkPicture, { corners }: Candidate): number {
+/** How blank a candidate is within, and how far off the picture's middle it lies; 0 for a usual base, about 1 at worst. */
+export function unlikeliness(work: WorkPicture, { corners }: Candidate): [blank: number, offCentre: number] {
   const mid = corners.reduce<[number, number]>((s, p) => [s[0] + p[0] / 4, s[1] + p[1] / 4], [0, 0]);
   const half = Math.hypot(work.width, work.height) / 2;
   const off = Math.hypot(mid[0] - work.width / 2, mid[1] - work.height / 2) / half;
   const blank = Math.max(0, 1 - edgesWithin(work, corners) / busyShare);
-  return 3 * blank + 6 * Math.max(0, off - centredWithin);
+  return [blank, Math.max(0, off - centredWithin)];
 }
 
 /** Share of neighbouring grid places within the figure, its rim left out, between which the colour jumps. */

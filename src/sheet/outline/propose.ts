@@ -5,8 +5,8 @@ import type { Outline } from '../types.ts';
 import type { BaseMap } from '../learned/index.ts';
 import { mapLines } from './baseMap.ts';
 import { certaintyFeatures, certaintyOf } from './certainty.ts';
-import { choose } from './choose.ts';
-import type { Chosen } from './choose.ts';
+import { choose, judgeAll } from './choose.ts';
+import type { Chosen, Maps } from './choose.ts';
 import { findEdges, scaled } from './edges.ts';
 import { fitSides } from './fitSides.ts';
 import type { FittedSides } from './fitSides.ts';
@@ -19,6 +19,8 @@ import type { WorkPicture } from './work.ts';
 
 /** Perimeter of a usual card where the size is not known: it only sets how far round the sides are looked at. */
 const usualPerimeterMm = 500;
+/** As many figures are looked at closely. */
+const mostCandidates = 100;
 
 export interface BaseMm {
   width: number;
@@ -36,18 +38,22 @@ export function proposeOutlines(
   photo: Photo,
   seen: Seen,
   base: BaseMm | undefined,
-  map?: BaseMap,
+  maps: Maps = {},
 ): Proposal[] {
-  const { work } = seen;
-  const candidates = candidateQuads(map ? withMap(seen, map) : seen.lines, work, base, 130);
-  const fitted = choose(work, candidates, base, 4, map).flatMap((chosen) => {
-    const fit = fitOne(photo, chosen, work.step, base);
+  const fitted = choose(candidatesIn(seen, base, maps), 4).flatMap((chosen) => {
+    const fit = fitOne(photo, chosen, seen.work.step, base);
     return fit ? [fit] : [];
   });
   return fitted
     .slice(0, 2)
-    .map((one) => proposal(photo, one, leadOf(one, fitted), base))
+    .map((one) => proposal(photo, one, leadOf(one, fitted), base, maps))
     .sort((a, b) => b.outline.certainty - a.outline.certainty);
+}
+
+/** Every figure that could be the base, with what it looks like and its score; in no order. */
+export function candidatesIn({ work, lines }: Seen, base: BaseMm | undefined, maps: Maps): Chosen[] {
+  const all = [maps.net, maps.cut].reduce((known, map) => (map ? withMap(known, work, map) : known), lines);
+  return judgeAll(work, candidateQuads(all, work, base, mostCandidates), base, maps);
 }
 
 /** The photograph at work scale with its straight lines, found at full and at a quarter of that scale. */
@@ -64,7 +70,7 @@ export function look(photo: Photo): Seen {
   return { work, lines: mergeScales(fine, coarse, coarseEdges, 4, work) };
 }
 
-function withMap({ work, lines }: Seen, map: BaseMap): Line[] {
+function withMap(lines: Line[], work: WorkPicture, map: BaseMap): Line[] {
   const border = mapLines(map, work);
   return mergeScales(lines, border.lines, border.edges, border.grain, work);
 }
@@ -100,13 +106,14 @@ function proposal(
   { chosen, fit, pxPerMm }: Fitted,
   lead: number,
   base: BaseMm | undefined,
+  maps: Maps,
 ): Proposal {
   const centre: Point = [photo.width / 2, photo.height / 2];
   const long = Math.max(photo.width, photo.height);
   const misfit = base ? poseMisfit(fit.cornersPx, base, centre, long).misfit : 0.05;
   const residualMm = fit.residualPx / pxPerMm;
-  const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm);
-  const certainty = certaintyOf(features, chosen.against);
+  const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm, maps);
+  const certainty = certaintyOf(features);
   return {
     features,
     outline: { cornersPx: pictureUp(fit.cornersPx, base), certainty, k1: fit.k1, residualMm },

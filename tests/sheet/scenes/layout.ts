@@ -1,5 +1,7 @@
 import type { Random } from '../../generate/random.ts';
 import { noise } from '../../generate/random.ts';
+import { clutterFor } from './clutter.ts';
+import type { Item } from './clutter.ts';
 import { paperSurface, papers, tableSurface, tables } from './surfaces.ts';
 import type { Rgb, Surface } from './surfaces.ts';
 
@@ -23,13 +25,8 @@ const sizes = [
   [74, 105],
 ] as const;
 
-interface Item {
-  covers(x: number, y: number): boolean;
-  colour: Rgb | Surface;
-}
-
-/** One made-up table with a base on it, seen from above, in base mm. */
-export function layOut(d: Random): Layout {
+/** One made-up table with a base on it, seen from above, in base mm; a hard one has more lying about. */
+export function layOut(d: Random, hard = false): Layout {
   const [width, height] = d.pick(sizes);
   const paperKind = d.pick(papers);
   const paper = paperSurface(paperKind, d);
@@ -40,7 +37,8 @@ export function layOut(d: Random): Layout {
   const pale: Rgb = paperKind === 'black' ? [0.6, 0.6, 0.6] : paper.colour;
   const table = tableSurface(tableKind, pale, d);
   const on = [...flaps(width, height, paper.at, d), ...copper(width, height, d)];
-  const over = [...things(width, height, d), ...fingers(width, height, d)];
+  const clutter = hard ? clutterFor(width, height, paper.colour, d) : { names: [], under: [], over: [] };
+  const over = [...things(width, height, d), ...fingers(width, height, d), ...clutter.over];
   const lightFrom = d.between(0, 2 * Math.PI);
   const thick = d.between(0.1, 0.8);
   const bow = [0, 1, 2, 3].map(() => (d.next() < 0.25 ? d.between(-0.5, 0.5) : 0));
@@ -55,11 +53,13 @@ export function layOut(d: Random): Layout {
     const sheet = inBase(x, y);
     for (const item of on) if (item.covers(x, y)) return colourOf(item, x, y);
     if (sheet) return paper.at(x, y);
-    const own = table(x - width / 2, y - height / 2);
+    const below = clutter.under.find((item) => item.covers(x, y));
+    const own = below ? colourOf(below, x, y) : table(x - width / 2, y - height / 2);
     const k = inBase(x + Math.cos(lightFrom) * thick, y + Math.sin(lightFrom) * thick) ? shade : 1;
     return [own[0] * k, own[1] * k, own[2] * k];
   };
-  return { base: { width, height }, paper: paperKind, table: tableKind, at };
+  const onTable = [tableKind, ...clutter.names].join('+');
+  return { base: { width, height }, paper: paperKind, table: onTable, at };
 }
 
 const colourOf = (item: Item, x: number, y: number): Rgb =>

@@ -20,10 +20,13 @@ export interface Scene {
 const width = 1120;
 const height = 840;
 
-/** A made-up photograph of a base, with its true corners. Same seed, same picture. */
-export async function shoot(seed: number): Promise<Scene> {
+/**
+ * A made-up photograph of a base, with its true corners. Same seed, same picture.
+ * @param hard with other papers, a mount, hands, mats and books about it
+ */
+export async function shoot(seed: number, hard = false): Promise<Scene> {
   const d = randomFrom(seed * 7919 + 13);
-  const layout = layOut(d);
+  const layout = layOut(d, hard);
   const { toPx, tilt } = camera(layout.base, d);
   const lens = lensOf({ width, height }, d.next() < 0.3 ? 0 : d.between(-0.04, 0.02));
   const light = lamps(layout.base, d);
