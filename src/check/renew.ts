@@ -2,6 +2,8 @@ import type { Card } from '../card/index.ts';
 import { applyTouchUp, closeGlints, openPaper, seeCopper } from '../copper/index.ts';
 import type { CopperMask } from '../copper/index.ts';
 import { verdictOf } from '../net/index.ts';
+import { suggestParts } from '../parts/suggest/index.ts';
+import type { Suggested } from '../parts/suggest/index.ts';
 import type { Photo } from '../photo/index.ts';
 import { solveStates } from '../power/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
@@ -42,7 +44,7 @@ export async function renewFrom(from: StageName, work: Work, options: CheckOptio
   const kept = (stage: StageName) => (order.indexOf(stage) < order.indexOf(first) ? work.before : undefined);
   const square = kept('square') ?? (await watch.run('square', () => placeAll(work, options)));
   const { outline, shots, placed } = square;
-  const { sheet, seen, joined } =
+  const { sheet, seen, joined, suggested } =
     kept('copper') ?? (await watch.run('copper', () => seeAll(square, card, options)));
   const mask = kept('trace')?.mask ?? applyTouchUp(cutLamps(seen, card), card.touch_up);
   const traced =
@@ -65,6 +67,7 @@ export async function renewFrom(from: StageName, work: Work, options: CheckOptio
     placed,
     joined,
     seen,
+    suggested,
     mask,
     traced,
     netlist,
@@ -99,24 +102,31 @@ async function seeAll(
   { sheet, own = sheet, placed = [] }: Pick<Checked, 'sheet' | 'own' | 'placed'>,
   card: Card,
   options: CheckOptions,
-): Promise<Pick<Checked, 'sheet' | 'seen' | 'joined'>> {
-  const seen = await see(own, card, options);
-  if (placed.length === 0) return { sheet: own, seen };
+): Promise<Pick<Checked, 'sheet' | 'seen' | 'joined' | 'suggested'>> {
+  const { seen, suggested } = await see(own, card, options);
+  if (placed.length === 0) return { sheet: own, seen, suggested };
   const reads: ReadSheet[] = [];
   const bare = { ...card, lamps: [], cell: undefined };
   for (const each of placed) {
     const of = each.given.sheet === 'base' ? card : bare;
-    reads.push({ ...each, seen: await see(each.sheet, { ...of, teach: noTaps }, options) });
+    reads.push({ ...each, seen: (await see(each.sheet, { ...of, teach: noTaps }, options)).seen });
   }
-  return joinSheets({ sheet: own, seen }, reads, card);
+  return { ...joinSheets({ sheet: own, seen }, reads, card), suggested };
 }
 
 /** Taps teach the photograph that they were made on. */
 const noTaps: Card['teach'] = { copper: [], paper: [] };
 
-async function see(sheet: SquaredSheet, card: Card, options: CheckOptions): Promise<CopperMask> {
+async function see(
+  sheet: SquaredSheet,
+  card: Card,
+  options: CheckOptions,
+): Promise<{ seen: CopperMask; suggested: Suggested }> {
   const learned = await learnedOr(options.learned, sheet);
   const { copper, paper } = card.teach;
   const seen = seeCopper(sheet, { teachCopper: copper, teachPaper: paper, learned });
-  return closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card));
+  return {
+    seen: closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card)),
+    suggested: suggestParts(sheet, learned),
+  };
 }

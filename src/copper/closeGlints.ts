@@ -1,7 +1,7 @@
 import type { SquaredSheet } from '../sheet/index.ts';
 import { components } from './components.ts';
-import { rootOf } from './lab.ts';
 import { closing } from './learned/thinGaps.ts';
+import { labAt, paperRound } from './paperRound.ts';
 import type { CopperMask } from './types.ts';
 
 /** Half the widest opening that is looked into, mm. */
@@ -11,8 +11,6 @@ const lighter = 4.5;
 const spreads = 3;
 /** Over this L* the picture is nearly burnt out: paper and glint look alike there. */
 const burnt = 97;
-/** Paper is looked for within this distance of an opening, mm. */
-const roundMm = 5;
 /** Likelihood, 0..255, under which the net is sure that no copper is there, whatever shines. */
 const surelyNone = 50;
 /** The blur of the picture reaches so far beyond a glint, mm. */
@@ -55,61 +53,19 @@ export function closeGlints(
   return { ...mask, filled };
 }
 
-/** The pixels of an opening that are lighter than the paper round it. */
+/**
+ * The pixels of an opening that are lighter than the paper round it. A sharpened picture shows paper lighter along the
+ * tape's border, and so in a cut: that border is the measure.
+ */
 function glintIn(opening: readonly number[], shut: Uint8Array, sheet: SquaredSheet): number[] {
-  const light = opening.filter((k) => lightness(sheet, k) > 60);
+  const lightness = (k: number): number => labAt(sheet, k)[0];
+  const light = opening.filter((k) => lightness(k) > 60);
   if (light.length === 0) return [];
   const paper = paperRound(opening, shut, sheet);
   if (!paper) return [];
-  const least = Math.min(burnt, paper.middle + Math.max(lighter, spreads * paper.spread));
-  if (paper.middle + 2 > least) return [];
-  return light.filter((k) => lightness(sheet, k) > least);
-}
-
-/**
- * Median lightness of what is no copper round an opening, and its spread; undefined where too little shows. A sharpened
- * picture shows paper lighter along the tape's border, and so in a cut: where it does that border is the measure.
- */
-function paperRound(
-  opening: readonly number[],
-  shut: Uint8Array,
-  sheet: SquaredSheet,
-): { middle: number; spread: number } | undefined {
-  const { width, height, pxPerMm } = sheet;
-  const reach = Math.round(roundMm * pxPerMm);
-  let [i0, i1, j0, j1] = [width, 0, height, 0];
-  for (const k of opening) {
-    const i = k % width;
-    const j = (k - i) / width;
-    [i0, i1] = [Math.min(i0, i), Math.max(i1, i)];
-    [j0, j1] = [Math.min(j0, j), Math.max(j1, j)];
-  }
-  const seen: number[] = [];
-  const rim: number[] = [];
-  const step = 2;
-  const near = Math.round(blurMm * pxPerMm);
-  for (let j = Math.max(0, j0 - reach); j <= Math.min(height - 1, j1 + reach); j += step) {
-    for (let i = Math.max(0, i0 - reach); i <= Math.min(width - 1, i1 + reach); i += step) {
-      const k = j * width + i;
-      if (shut[k]) continue;
-      const beside = shut[k - near] || shut[k + near] || shut[k - near * width] || shut[k + near * width];
-      (beside ? rim : seen).push(lightness(sheet, k));
-    }
-  }
-  if (seen.length < 40) return undefined;
-  const middle = medianOf(seen);
-  const spread = 1.48 * medianOf(seen.map((v) => Math.abs(v - middle)));
-  return { middle: rim.length < 20 ? middle : Math.max(middle, medianOf(rim)), spread };
-}
-
-const medianOf = (values: number[]): number => values.sort((a, b) => a - b)[values.length >> 1];
-
-const root = new Float32Array(3);
-
-/** L* of a pixel. */
-function lightness({ rgb }: SquaredSheet, k: number): number {
-  rootOf(rgb, 3 * k, root);
-  return 116 * root[1] - 16;
+  const least = Math.min(burnt, paper.rim + Math.max(lighter, spreads * paper.spread));
+  if (paper.rim + 2 > least) return [];
+  return light.filter((k) => lightness(k) > least);
 }
 
 /** The pixels and what of `within` lies at most `steps` from them. */

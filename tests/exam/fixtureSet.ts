@@ -11,7 +11,15 @@ const point = z.tuple([z.number(), z.number()]);
 const truthSchema = z.object({
   base: z.object({ width_mm: z.number(), height_mm: z.number(), corners_px: z.array(point).length(4) }),
   camera: z.object({ k1: z.number() }),
-  faults: z.array(z.object({ kind: z.enum(findingKinds), at: point, sizeMm: z.number().optional() })),
+  faults: z.array(
+    z.object({
+      kind: z.enum(findingKinds),
+      at: point,
+      sizeMm: z.number().optional(),
+      lamp: z.string().optional(),
+    }),
+  ),
+  lamps: z.array(z.object({ id: z.string(), plus: point, minus: point })),
   settings: z.object({ paper: z.string(), table: z.string(), light: z.string(), tiltDeg: z.number() }),
 });
 
@@ -25,7 +33,11 @@ export async function readFixtureEntry(stem: string, name: string, json: JsonRea
     cornersPx: truth.base.corners_px as unknown as Quad,
     k1: truth.camera.k1,
     mask: { frame: 'photo', width: mask.width, height: mask.height, copper: mask.data },
-    faults: truth.faults.map((f) => ({ kind: f.kind, path: [f.at as Point], sizeMm: f.sizeMm })),
+    faults: truth.faults.map((f) => {
+      const lamp = truth.lamps.find(({ id }) => id === f.lamp);
+      const path = lamp ? [lamp.plus, lamp.minus] : [f.at];
+      return { kind: f.kind, path: path as Point[], sizeMm: f.sizeMm };
+    }),
     conditions: {
       paper: truth.settings.paper,
       table: truth.settings.table,

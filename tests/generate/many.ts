@@ -121,7 +121,7 @@ function ofLamp(sound: Build, random: Random, fault: (id: string) => Fault): Dra
 }
 
 /** Beside its strips: W3 lies between two level rails, the others between upright strips. */
-const aside = (id: string, mm: number): Point => (id === 'W3' ? [0.4, Math.abs(mm)] : [mm, 0.4]);
+const aside = (id: string, mm: number): Point => (id === 'W3' ? [0.4, 2.2] : [mm, 0.4]);
 
 /** A piece of tape on bare paper, where it can be found. */
 function drawExtra(sound: Build, random: Random): Drawn | undefined {
