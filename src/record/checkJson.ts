@@ -1,5 +1,6 @@
 import type { Finding, Net } from '../net/index.ts';
 import type { PowerReport, StatePower } from '../power/index.ts';
+import { contactsJson } from './contactsJson.ts';
 import { sayFinding } from './sayFinding.ts';
 import type { Recordable } from './types.ts';
 
@@ -16,6 +17,8 @@ export function checkJson(checked: Recordable, power: PowerReport) {
     findings: netlist.findings.map(findingJson),
     nets: netlist.nets.map(netJson),
     states: power.states.map(stateJson),
+    contacts: contactsJson(checked),
+    sheets: (checked.joined?.fates ?? []).map(sheetJson),
     not_seen: netlist.notSeen,
     timings_ms: Object.fromEntries(
       Object.entries(timingsMs).map(([stage, ms]) => [stage, round(ms ?? 0, 2)]),
@@ -24,6 +27,13 @@ export function checkJson(checked: Recordable, power: PowerReport) {
 }
 
 export type CheckJson = ReturnType<typeof checkJson>;
+
+type SheetLaid = NonNullable<Recordable['joined']>['fates'][number];
+
+/** A further photograph: what it shows, how it was laid on the base and how far off it still lies. */
+function sheetJson({ name, sheet, by, residualMm }: SheetLaid) {
+  return { photo: name, sheet, laid_by: by, residual_mm: round(residualMm, 2) };
+}
 
 function findingJson(finding: Finding) {
   const words = sayFinding(finding);

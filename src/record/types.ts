@@ -11,6 +11,8 @@ export interface Recordable {
   outline: Outline;
   sheet: SquaredSheet;
   traced: Traced;
+  /** Further photographs as they were laid on the base. */
+  joined?: { fates: { name: string; sheet: string; by: string; residualMm: number }[] };
   netlist: Netlist;
   verdict: 'clear' | 'clear-once-checked' | 'hold';
   timingsMs: Partial<Record<string, number>>;

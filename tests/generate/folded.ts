@@ -41,9 +41,9 @@ const lying = { width: 1000, height: 560, pxPerMm: 8, rollDeg: -2, tiltDeg: 5, q
 export function foldedShots(): SheetShot[] {
   return [
     shot('before', 41, base({ patched: false }), upright),
-    shot('patched', 42, base({}), { ...upright, rollDeg: -3 }),
+    shot('patched', 52, base({}), { ...upright, rollDeg: -3 }),
     shot('patched-scant', 43, base({ patch: scantPatch }), upright),
-    shot('patched-rim', 44, rimShort()(base({})), upright),
+    shot('patched-rim', 43, rimShort()(base({})), upright),
     shot('flap', 45, flap(), lying),
     shot('flap-off', 46, flap({ offMm: 5 }), lying),
   ];

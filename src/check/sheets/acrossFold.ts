@@ -3,7 +3,7 @@ import type { Point, Segment } from '../../geometry/index.ts';
 
 const stepMm = 0.1;
 /** A paper's own edge hides what lies nearer to it than this, mm. */
-const insetMm = 1;
+const insetMm = 2;
 
 /** Copper that reaches a fold: from and to, mm along it from its first end. */
 export interface Reach {

@@ -9,6 +9,8 @@ import type { Laid } from './compose.ts';
 const sameMm = 0.6;
 /** Less new copper is a difference of two photographs, mm^2. */
 const leastMm2 = 2;
+/** Tape off a patch is followed so far, mm. */
+const farMm = 60;
 /** A patch's own tape comes at least this near to its edge, mm. */
 const nearMm = 1;
 
@@ -27,11 +29,11 @@ export function patchSeams(now: CopperMask, { read, registration }: Laid, patch:
   ];
   const before = (p: Point) => isCopper(read.seen, apply(toOwn, p));
   const fresh = new Uint8Array(width * height);
-  const within = reach(patch, 12, now);
+  const within = reach(patch, farMm, now);
   for (const k of within) {
     if (!now.filled[k]) continue;
     const p = place(k);
-    if (insideRing(p, patch.outline) || !nearCopper(before, p)) fresh[k] = 1;
+    if (wellInside(p, patch) || !nearCopper(before, p)) fresh[k] = 1;
   }
   const { labels, count } = components(fresh, width, height);
   const areas = new Int32Array(count + 1);
@@ -45,14 +47,23 @@ export function patchSeams(now: CopperMask, { read, registration }: Laid, patch:
   return groups(touching.map(place));
 }
 
-function nearCopper(before: (p: Point) => boolean, [x, y]: Point): boolean {
+/** At its very edge a patch does not tell what lies on it from what lies beside it. */
+function wellInside([x, y]: Point, { outline }: Patch): boolean {
+  return around(1.5 * sameMm).every(([dx, dy]) => insideRing([x + dx, y + dy], outline));
+}
+
+function around(mm: number): Point[] {
   return [
     [0, 0],
-    [sameMm, 0],
-    [-sameMm, 0],
-    [0, sameMm],
-    [0, -sameMm],
-  ].some(([dx, dy]) => before([x + dx, y + dy]));
+    [mm, 0],
+    [-mm, 0],
+    [0, mm],
+    [0, -mm],
+  ];
+}
+
+function nearCopper(before: (p: Point) => boolean, [x, y]: Point): boolean {
+  return around(sameMm).some(([dx, dy]) => before([x + dx, y + dy]));
 }
 
 /** Pixels within a box round the patch. */
