@@ -1,6 +1,7 @@
 import type { Card } from '../card/index.ts';
 import type { CopperMask } from '../copper/index.ts';
 import type { Netlist, Verdict } from '../net/index.ts';
+import type { Suggested } from '../parts/suggest/index.ts';
 import type { Photo } from '../photo/index.ts';
 import type { PlanComparison } from '../plan/index.ts';
 import type { PowerReport } from '../power/index.ts';
@@ -28,6 +29,8 @@ export interface Checked {
   joined?: JoinedSheets;
   /** The copper as seen, before any touch-up stroke. */
   seen: CopperMask;
+  /** Lamps and the cell as the photograph of the base shows them; nothing of it counts until the card has it. */
+  suggested: Suggested;
   mask: CopperMask;
   traced: Traced;
   netlist: Netlist;

@@ -2,11 +2,13 @@ import { basename } from 'node:path';
 import { cardSchema } from '../card/index.ts';
 import type { Card } from '../card/index.ts';
 import { check } from '../check/index.ts';
-import type { Checked, ShotFate, StageName } from '../check/index.ts';
+import type { Checked, SheetPhoto, ShotFate, StageName } from '../check/index.ts';
+import { scaleByCell } from '../parts/suggest/index.ts';
 import { decodePhoto } from '../photo/decodeNode.ts';
 import { checkJson } from '../record/index.ts';
 import type { CheckJson } from '../record/index.ts';
 import { cliWords } from '../words/cli.ts';
+import type { SheetFile } from './cardPhotos.ts';
 import { copperWords } from '../words/copper.ts';
 import type { Outputs } from './outputNames.ts';
 import { writeOutputs } from './writeOutputs.ts';
@@ -16,6 +18,8 @@ export interface Job {
   photo: string;
   /** A second shot of the same sheet, the lamp or the camera moved. */
   again?: string;
+  /** Photographs of the card's other sheets. */
+  sheets?: SheetFile[];
   card?: Card;
   outputs: Outputs;
 }
@@ -25,7 +29,7 @@ export interface Answer {
   photo: string;
   /** 0 clear, 1 findings that hold, 2 could not check. */
   status: 0 | 1 | 2;
-  json?: CheckJson & { outline_certainty: number; readable: number; shots?: ShotJson[] };
+  json?: CheckJson & { outline_certainty: number; readable: number; shots?: ShotJson[]; scale?: ScaleJson };
   /** Why it could not be checked. */
   why?: string;
 }
@@ -37,9 +41,11 @@ export async function runJob(job: Job, onStage?: (stage: StageName) => void): Pr
     const begun = performance.now();
     const photo = await decodePhoto(job.photo);
     const again = job.again === undefined ? [] : [await decodePhoto(job.again)];
+    const sheets: SheetPhoto[] = [];
+    for (const { path, given } of job.sheets ?? []) sheets.push({ given, photo: await decodePhoto(path) });
     const decode = performance.now() - begun;
     const named = { ...photo, name: job.photo };
-    const checked = await check(named, job.card ?? bareCard(photo), { onStage }, again);
+    const checked = await check(named, job.card ?? bareCard(photo), { onStage }, again, sheets);
     checked.timingsMs.decode = decode;
     await writeOutputs(checked, job.outputs);
     return answerOf(job.photo, checked);
@@ -60,11 +66,24 @@ function answerOf(photo: string, checked: Checked): Answer {
     ...checkJson(checked, checked.power),
     outline_certainty: Number(checked.outline.certainty.toFixed(3)),
     readable: Number(checked.mask.readable.toFixed(3)),
+    ...scaleOf(checked),
     ...(checked.shots.length > 0 ? { shots: checked.shots.map(shotJson) } : {}),
   };
   const why = whyNot(checked);
   if (why) return { photo, status: 2, json, why };
   return { photo, status: checked.verdict === 'hold' ? 1 : 0, json };
+}
+
+type ScaleJson = { cell_mm: number; ratio: number; agrees: boolean; say?: string };
+
+/** How the scale agrees with the cell's known diameter, where the cell is seen. */
+function scaleOf({ card, suggested }: Checked): { scale?: ScaleJson } {
+  const scale = scaleByCell(card, suggested);
+  if (!scale) return {};
+  const { diameterMm, ratio, agrees, say } = scale;
+  return {
+    scale: { cell_mm: round(diameterMm) ?? 0, ratio: round(ratio) ?? 0, agrees, ...(say ? { say } : {}) },
+  };
 }
 
 type ShotJson = ReturnType<typeof shotJson>;

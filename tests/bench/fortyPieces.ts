@@ -33,6 +33,7 @@ export function fortyPieces(withPlan: boolean): Checked {
     sheet: { ...mask, rgb, toPhoto: [1, 0, 0, 0, 1, 0, 0, 0, 1], photoPxPerMm: 10 },
     shots: [],
     seen: mask,
+    suggested: { lamps: [] },
     mask,
     traced,
     netlist,

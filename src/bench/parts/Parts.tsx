@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
+import { openSuggestions } from '../../parts/suggest/openSuggestions.ts';
 import { benchWords as words } from '../../words/bench.ts';
 import { Sheet } from '../page/Sheet.tsx';
 import { UndoLine } from '../page/UndoLine.tsx';
@@ -9,6 +10,8 @@ import { SquaredSurface } from '../surface/SquaredSurface.tsx';
 import { PartList } from './PartList.tsx';
 import { PartMarks } from './PartMarks.tsx';
 import './parts.css';
+import { ProposedList } from './ProposedList.tsx';
+import { ProposedMarks } from './ProposedMarks.tsx';
 import { handOf, type PartTool } from './handOf.ts';
 
 const tools: PartTool[] = ['pick', 'lamp', 'cell', 'contact'];
@@ -22,6 +25,7 @@ export default function Parts() {
   const [plus, setPlus] = useState<Point>();
   const [draft, setDraft] = useState<Card>();
   if (!shown) return null;
+  const proposed = openSuggestions(shown.suggested, draft ?? card);
   const choose = (next: PartTool) => {
     setTool(next);
     setPlus(undefined);
@@ -37,8 +41,13 @@ export default function Parts() {
           shown={shown}
           label={text.sheetLabel}
           copper={0.35}
-          tool={handOf(tool, { plus, setPlus, setDraft })}
-          marks={(view) => <PartMarks card={draft ?? card} view={view} part={part} plus={plus} />}
+          tool={handOf(tool, { plus, setPlus, setDraft, proposed })}
+          marks={(view) => (
+            <>
+              <ProposedMarks proposed={proposed} view={view} />
+              <PartMarks card={draft ?? card} view={view} part={part} plus={plus} />
+            </>
+          )}
         />
       }
     >
@@ -57,6 +66,7 @@ export default function Parts() {
         {tool === 'lamp' && plus ? text.hints.lampMinus : text.hints[tool]}
       </p>
       <UndoLine />
+      <ProposedList proposed={proposed} />
       <PartList card={card} part={part} />
     </Sheet>
   );

@@ -1,8 +1,10 @@
 import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
+import type { Suggested } from '../../parts/suggest/index.ts';
 import { editCard } from '../state/editCard.ts';
 import { bench, change } from '../state/store.ts';
 import type { Grip, Tool } from '../surface/tool.ts';
+import { acceptAt } from './accept.ts';
 import { addContact, addLamp, layCell } from './partEdits.ts';
 import { spotAt } from './spots.ts';
 
@@ -14,6 +16,8 @@ interface Laying {
   setPlus(at: Point | undefined): void;
   /** The card as a drag would leave it. */
   setDraft(card: Card | undefined): void;
+  /** Parts that the photograph seems to show; a tap on one takes it. */
+  proposed?: Suggested;
 }
 
 /** How near a tap picks a part, mm. */
@@ -26,7 +30,12 @@ export function handOf(tool: PartTool, laying: Laying): Tool {
   if (tool === 'cell') return { tap: tapCell, grab };
   if (tool === 'contact')
     return { tap: (at) => tapContact(at), grab: (at, reach) => grab(at, reach) ?? across(at) };
-  return { tap: (at) => change({ part: spotAt(bench().card, at, pickMm)?.part }), grab };
+  return { tap: (at) => pick(at, laying.proposed), grab };
+}
+
+function pick(at: Point, proposed: Suggested | undefined): void {
+  const spot = spotAt(bench().card, at, pickMm);
+  if (spot || !proposed || !acceptAt(proposed, at)) change({ part: spot?.part });
 }
 
 function tapLamp(at: Point, { plus, setPlus }: Laying): void {

@@ -1,4 +1,6 @@
 import { benchWords as words } from '../../words/bench.ts';
+import { scaleByCell } from '../../parts/suggest/scaleByCell.ts';
+import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
 
 /** Under this the outline is a guess: the handles are what counts. */
@@ -9,13 +11,14 @@ const coarsePxPerMm = 8;
 
 /** How the corners stand and what the photograph can show. */
 export function SquareLines({
-  shown: { outline, sheet, traced, cautions },
+  shown: { outline, sheet, traced, cautions, suggested },
   own,
 }: {
   shown: Shown;
   own: boolean;
 }) {
   const { square } = words;
+  const scale = useBench(({ card }) => scaleByCell(card, suggested)?.say);
   const found = outline.certainty >= sure ? square.sure(Math.round(outline.certainty * 100)) : square.unsure;
   return (
     <div className="lines" role="status">
@@ -25,6 +28,7 @@ export function SquareLines({
       </p>
       {sheet.photoPxPerMm < coarsePxPerMm && <p className="warn">{square.coarse}</p>}
       {outline.residualMm > bowMm && <p className="warn">{square.bowed(outline.residualMm.toFixed(1))}</p>}
+      {scale && <p className="warn">{scale}</p>}
       {cautions.map((caution) => (
         <p key={caution} className="warn">
           {caution}

@@ -1,9 +1,11 @@
 import type { Card } from '../../card/index.ts';
 import type { StageName } from '../../check/index.ts';
 import type { Language } from '../../words/language.ts';
+import type { ClassCard } from '../classroom/classroom.ts';
 import type { Renewed } from '../worker/protocol.ts';
 
-export type StepName = 'shoot' | 'square' | 'copper' | 'parts' | 'verdict' | 'record' | 'plan' | 'fold';
+export type StepName =
+  'classroom' | 'shoot' | 'square' | 'copper' | 'parts' | 'verdict' | 'record' | 'plan' | 'fold';
 
 /** A photograph as the maker gave it. */
 export interface KeptShot {
@@ -29,6 +31,9 @@ export interface Notice {
   acts?: { label: string; act: () => void }[];
 }
 
+/** Whether the page works without a network. */
+export type Offline = { is: 'fetching'; bytes: number } | { is: 'ready' } | { is: 'newer'; take: () => void };
+
 export interface BenchState {
   step: StepName;
   language: Language;
@@ -44,6 +49,10 @@ export interface BenchState {
   /** What is under way. */
   busy?: StageName;
   notice?: Notice;
+  offline?: Offline;
+  /** Many cards of the plan at hand, and whether they are being checked now. */
+  classroom: ClassCard[];
+  classBusy: boolean;
   engine: { share: number; ready: boolean };
   /** Number of the finding that the maker looks at, from 1. */
   mark?: number;

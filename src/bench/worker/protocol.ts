@@ -2,10 +2,12 @@ import type { Card } from '../../card/index.ts';
 import type { ShotFate, StageName, Verdict } from '../../check/index.ts';
 import type { Trouble } from '../../copper/types.ts';
 import type { Netlist } from '../../net/index.ts';
+import type { Suggested } from '../../parts/suggest/index.ts';
 import type { PlanComparison } from '../../plan/index.ts';
 import type { Outline, SquaredSheet } from '../../sheet/index.ts';
 import type { Traced } from '../../trace/index.ts';
 import type { Language } from '../../words/language.ts';
+import type { ClassCalls } from './classCheck.ts';
 import type { PlanCalls } from './planCalls.ts';
 
 /** Stages that the page can ask to have renewed; a part laid anew asks for 'net' only. */
@@ -23,6 +25,8 @@ export interface Renewed {
   /** The copper drawn for laying over the picture, same size. */
   overlay?: ImageBitmap;
   traced?: Traced;
+  /** Parts as the photograph shows them, for the maker to accept. */
+  suggested: Suggested;
   netlist: Netlist;
   /** The build against the card's plan, where it has one. */
   compared?: PlanComparison;
@@ -38,7 +42,7 @@ export interface Renewed {
 }
 
 /** Every call: what is asked and what is answered. */
-export interface Calls extends PlanCalls {
+export interface Calls extends PlanCalls, ClassCalls {
   warm: { ask: null; answer: null };
   speak: { ask: { language: Language }; answer: null };
   open: { ask: { name: string; file: Blob }; answer: { width: number; height: number } };

@@ -4,6 +4,7 @@ import { decodePhotoInBrowser } from '../../photo/decodeBrowser.ts';
 import { measurePhoto, type Photo } from '../../photo/index.ts';
 import { chooseLanguage } from '../../words/language.ts';
 import { measureIn } from '../../words/lengths.ts';
+import { classCheck } from './classCheck.ts';
 import { strokeChange } from './strokeChange.ts';
 import type { Progress } from './client.ts';
 import { overlayOf, pictureOf } from './pictures.ts';
@@ -32,6 +33,8 @@ export async function answer({ call, ask }: Ask, progress: Progress): Promise<An
     await chooseLanguage((ask as Calls['speak']['ask']).language);
     return { given: null, transfer: [] };
   }
+  if (call === 'classCheck')
+    return { given: await classCheck(ask as Calls['classCheck']['ask']), transfer: [] };
   if (isPlanCall(call)) return (await import('./planWork.ts')).planWork[call](ask as never);
   await warmEngines(progress.onShare);
   return { given: null, transfer: [] };
@@ -77,6 +80,7 @@ async function shown(now: Checked, from: RenewableStage): Promise<Answered> {
     picture,
     overlay,
     traced: from === 'net' ? undefined : now.traced,
+    suggested: now.suggested,
     netlist: now.netlist,
     compared: now.compared,
     verdict: now.verdict,
