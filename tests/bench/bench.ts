@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { tapTimes } from './fortyPieces.ts';
 import { inChromium } from './inChromium.ts';
 import { openCvAlone } from './openCvAlone.ts';
+import { compareTimes, routeTimes } from './planTimes.ts';
 import { beforeFirstPaint, scriptSizes } from './scriptSizes.ts';
 
 /**
@@ -35,6 +36,7 @@ const idle = runAt(0);
 const runs = [3, 12, 48].map(runAt);
 const alone = await openCvAlone(photo, 12, { width: 1050, height: 1480 });
 const taps = { plan: await tapTimes(true), bare: await tapTimes(false) };
+const planned = { route: routeTimes(), compare: compareTimes() };
 const inPage = await inChromium([3, 12]);
 const started = performance.now();
 execFileSync(process.execPath, [path('src/foilproof.mjs'), '--help']);
@@ -68,6 +70,10 @@ const lines = [
         .join(', ')}`,
   ),
   `in Chromium, most memory of a renderer ${inPage.peakMB?.toFixed(0) ?? 'unknown'} MB (a phone of 2 GB: under 1000)`,
+  ...Object.entries(planned).map(
+    ([what, t]) =>
+      `${what}, ms of a processor: median ${t.median.toFixed(0)}, 95 % ${t.p95.toFixed(0)}, most ${t.most.toFixed(0)}`,
+  ),
   `command line start-up ${startMs.toFixed(0)} ms`,
   firstPaintKB === undefined
     ? 'dist/ is not built: npm run build, then bench again for the script sizes'
@@ -76,7 +82,7 @@ const lines = [
 ];
 process.stdout.write(`${lines.join('\n')}\n`);
 await mkdir(path('out'), { recursive: true });
-const result = { idle, runs, alone, taps, inPage, startMs, sizes, firstPaintKB };
+const result = { idle, runs, alone, taps, planned, inPage, startMs, sizes, firstPaintKB };
 await writeFile(path('out/bench.json'), JSON.stringify(result, null, 1));
 
 function bytesPerPixel(small: Run, large: Run): number {

@@ -13,6 +13,8 @@ import { withoutPictures } from './usePlanChecks.ts';
 export interface Front {
   misses: FrontMiss[];
   picture: ImageBitmap;
+  /** Its four edges were found with certainty. */
+  sure: boolean;
 }
 
 type Side = 'back' | 'face';
@@ -60,6 +62,7 @@ export function FrontCheck({ card, front, setFront }: Props) {
       )}
       <div role="status">
         {working && <p>{text.frontWorking}</p>}
+        {front && !front.sure && <p className="warn">{text.frontUnsure}</p>}
         {front && <FrontLines card={card} misses={front.misses} />}
       </div>
     </section>

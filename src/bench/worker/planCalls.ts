@@ -15,8 +15,8 @@ export interface PlanCalls {
   };
   checkFront: {
     ask: { card: Card; name: string; file: Blob; side: 'back' | 'face' };
-    /** `picture` the front squared up, turned so that it lies on the base as it will be glued. */
-    answer: { misses: FrontMiss[]; picture: ImageBitmap };
+    /** `picture` the front squared up, turned so that it lies on the base as it will be glued; `sure` its edges were. */
+    answer: { misses: FrontMiss[]; picture: ImageBitmap; sure: boolean };
   };
 }
 

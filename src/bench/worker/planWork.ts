@@ -12,7 +12,7 @@ import type { PlanCallName, PlanCalls } from './planCalls.ts';
 type Answer<Name extends PlanCallName> = { given: PlanCalls[Name]['answer']; transfer: Transferable[] };
 type Work = { [Name in PlanCallName]: (ask: PlanCalls[Name]['ask']) => Promise<Answer<Name>> };
 
-/** Below this the four sides were not seen well enough to measure by. */
+/** Below this the maker is asked to look whether the four sides were found. */
 const SURE = 0.5;
 const SKETCH_PX_PER_MM = 5;
 /** A backdrop needs no more, and a card with it stays under a megabyte. */
@@ -29,17 +29,18 @@ export const planWork: Work = {
   },
   planFromSketch: async ({ card, name, file, widthMm }) => {
     const photo = await decodePhotoInBrowser(file, name);
-    const { cornersPx, k1 } = await outlineOf(photo, card, planWords.page.sketchUnsure);
+    const { cornersPx, k1 } = await outlineOf(photo, card, planWords.page.sketchLost);
     const sheet = squareUp(photo, cornersPx, baseSize(card), { pxPerMm: SKETCH_PX_PER_MM, k1 });
     return alone(planFromSketch(sheet, widthMm));
   },
   readArtwork: async ({ name, file }) => alone(await shrunk(await decodePhotoInBrowser(file, name))),
   checkFront: async ({ card, name, file, side }) => {
     const photo = await decodePhotoInBrowser(file, name);
-    const outline = await outlineOf(photo, card, planWords.page.frontUnsure);
+    const outline = await outlineOf(photo, card, planWords.page.frontLost);
     const { misses, sheet } = frontOf(photo, outline, card, side);
     const picture = side === 'back' ? mirrored(pictureOf(sheet)) : pictureOf(sheet);
-    return { given: { misses, picture }, transfer: [picture] };
+    const given = { misses, picture, sure: outline.certainty >= SURE };
+    return { given, transfer: [picture] };
   },
 };
 
@@ -47,7 +48,7 @@ const alone = <T>(given: T) => ({ given, transfer: [] });
 
 async function outlineOf(photo: Photo, card: Card, unsure: string): Promise<Outline> {
   const outline = await findOutline(photo, baseSize(card));
-  if (!outline || outline.certainty < SURE) throw new FoilproofError(unsure);
+  if (!outline) throw new FoilproofError(unsure);
   return outline;
 }
 

@@ -22,10 +22,10 @@ export class NodeQueue {
     this.nodes[k] = node;
   }
 
-  /** Key and node of the least; undefined when empty. */
-  pop(): { key: number; node: number } | undefined {
+  /** Node of the least key; undefined when empty. */
+  pop(): number | undefined {
     if (!this.nodes.length) return undefined;
-    const top = { key: this.keys[0], node: this.nodes[0] };
+    const top = this.nodes[0];
     const key = this.keys.pop()!;
     const node = this.nodes.pop()!;
     const n = this.nodes.length;

@@ -1,8 +1,8 @@
 import type { Point } from '../../geometry/index.ts';
 import type { RouteGrid } from './grid.ts';
 import { barNear, layGrid, nodeAt, placeOf } from './grid.ts';
-import type { Goal } from './search.ts';
-import { searchPath } from './search.ts';
+import type { Goal, Scratch } from './search.ts';
+import { scratchFor, searchPath } from './search.ts';
 import type { RouteNet, RouteTask, Rule, Terminal } from './types.ts';
 
 /** A net's branches, each from the tree to a pad, places in mm. */
@@ -40,6 +40,7 @@ const GRUDGE_MM = 3;
  */
 export function negotiate(task: RouteTask, rule: Rule, effort: Effort): Negotiated {
   const grid = layGrid(task, rule);
+  const scratch = scratchFor(grid);
   const apart = rule.widthMm + rule.clearanceMm;
   const room = task.nets.map(() => new Uint8Array(grid.nx * grid.ny));
   const wanted = new Uint8Array(grid.nx * grid.ny);
@@ -54,7 +55,7 @@ export function negotiate(task: RouteTask, rule: Rule, effort: Effort): Negotiat
     let clashes = 0;
     for (const [k, net] of task.nets.entries()) {
       leave(wanted, room[k]);
-      const laid = layTree(net, grid, costs(grid, k, wanted, grudge, price));
+      const laid = layTree(net, grid, scratch, costs(grid, k, wanted, grudge, price), rule.widthMm);
       if (!laid) return { trees: trees.filter((t) => t !== undefined), clear: false, stuck: true };
       trees[k] = laid.tree;
       for (const node of laid.nodes) {
@@ -110,7 +111,9 @@ function costs(
 function layTree(
   net: RouteNet,
   grid: RouteGrid,
+  scratch: Scratch,
   cost: Float32Array,
+  widthMm: number,
 ): { tree: Tree; nodes: number[] } | undefined {
   const goals = net.terminals.map((terminal) => ({ terminal, goal: goalOf(terminal, grid) }));
   const [first, ...rest] = goals;
@@ -121,6 +124,7 @@ function layTree(
   while (open.length) {
     const found = searchPath(
       grid,
+      scratch,
       nodes,
       open.map(({ goal }) => goal),
       cost,
@@ -132,10 +136,23 @@ function layTree(
     for (const node of found.path) nodes.add(node);
     let places = corners(found.path.map((node) => placeOf(grid, node)));
     if (start) places = intoPad(places.reverse(), start).reverse();
-    branches.push({ terminal, path: withoutHairs(intoPad(places, terminal)) });
+    const path = withoutHairs(intoPad(places, terminal));
+    const onBarePad = found.path[0] === first.goal.node && !outwardOf(first.terminal);
+    branches.push({ terminal, path: onBarePad ? lapped(path, LAP_PER_WIDTH * widthMm) : path });
     start = undefined;
   }
   return { tree: { net, branches }, nodes: [...nodes] };
+}
+
+/** Strips that leave a pad without a lead in opposite directions lap each other by twice this share of their width. */
+const LAP_PER_WIDTH = 0.3;
+
+/** The path begun so much earlier, so that its cut end lies on the copper of others that begin at the same place. */
+function lapped([first, next, ...rest]: Point[], by: number): Point[] {
+  const length = Math.hypot(next[0] - first[0], next[1] - first[1]);
+  if (!length) return [first, next, ...rest];
+  const back = (k: 0 | 1) => first[k] - ((next[k] - first[k]) / length) * by;
+  return [[back(0), back(1)], next, ...rest];
 }
 
 function goalOf({ at, from }: Terminal, grid: RouteGrid): Goal {

@@ -21,26 +21,54 @@ const UPPER_SIDES = [0, 2, 4];
 const ENOUGH_ROOM_MM = 0.75;
 
 /**
- * Strips that feed every lamp from the cell: a proposal to accept or drag. Wide tape and wide clearances are tried
- * first; where no tape finds a way without crossings, the crossings left are told, each to be laid over a patch.
+ * Strips that feed every lamp from the cell: a proposal to accept or drag. Where narrow tape finds a way without
+ * crossings, wide tape and wide clearances are tried before it; where none does, the crossings left are told, each to
+ * be laid over a patch.
  */
 export function suggestRoute(card: Card): Routed {
   const contacts = card.lamps.some(({ intent }) => typeof intent === 'object');
   const sides = contacts ? (['plus', 'minus'] as const) : (['plus'] as const);
   const rules = RULES.filter(({ clearanceMm }) => clearanceMm >= card.limits.clearance_mm + ENOUGH_ROOM_MM);
-  let fallback: Routed | undefined;
+  // A side of the cell is worth the whole row of rules if the narrowest tape, or the broadest laid close, gets through.
+  const probes = [...new Set([rules.at(-1), rules[1]])].filter((rule) => rule !== undefined);
+  let fallback: Routed = { strips: [], crossings: [], rule: RULES[RULES.length - 1], tapeMm: 0, folds: 0 };
   for (const upper of UPPER_SIDES) {
-    for (const rule of rules) {
-      for (const broken of sides) {
-        const routed = negotiate(routeTask(card, rule, broken, upper), rule, EFFORT);
-        if (routed.stuck) continue;
-        const result = described(routed, rule);
-        if (routed.clear) return result;
-        if (!fallback || result.crossings.length < fallback.crossings.length) fallback = result;
+    const tried = new Map<string, Laid | undefined>();
+    const lay = (rule: Rule, broken: 'plus' | 'minus') => {
+      const key = `${rule.widthMm} ${rule.clearanceMm} ${broken}`;
+      if (!tried.has(key)) tried.set(key, layBy(card, rule, broken, upper));
+      return tried.get(key);
+    };
+    const first = (among: Rule[]) => {
+      for (const rule of among) {
+        for (const broken of sides) {
+          const laid = lay(rule, broken);
+          if (laid?.clear) return laid.routed;
+        }
       }
+      return undefined;
+    };
+    if (first(probes)) return first(rules)!;
+    const probed = [...tried.values()];
+    for (const each of probed) {
+      const better =
+        !fallback.strips.length || (each && each.routed.crossings.length < fallback.crossings.length);
+      if (each && better) fallback = each.routed;
     }
   }
-  return fallback ?? { strips: [], crossings: [], rule: RULES[RULES.length - 1], tapeMm: 0, folds: 0 };
+  return fallback;
+}
+
+interface Laid {
+  routed: Routed;
+  clear: boolean;
+}
+
+/** One way of laying; undefined where a pad cannot be reached at all. */
+function layBy(card: Card, rule: Rule, broken: 'plus' | 'minus', upper: number): Laid | undefined {
+  const negotiated = negotiate(routeTask(card, rule, broken, upper), rule, EFFORT);
+  if (negotiated.stuck) return undefined;
+  return { routed: described(negotiated, rule), clear: negotiated.clear };
 }
 
 function described({ trees }: Negotiated, rule: Rule): Routed {

@@ -97,8 +97,8 @@ export const planWords = {
       }.`,
     tracedProposal: (strips: number) => `${strips === 1 ? 'One strip' : `${strips} strips`} traced.`,
     noRoute: 'No way was found for any strip. Give the lamps and the cell more room.',
-    sketchUnsure:
-      'The edges of the sketch were not found with certainty. Lay the whole sheet on a darker table and photograph it again.',
+    sketchLost:
+      'The edges of the sketch were not found. Lay the whole sheet on a darker table and photograph it again.',
     nothingTraced:
       'No stroke was found on the sketch. Draw in bold dark lines on white paper and photograph the whole sheet.',
     accept: 'Take it',
@@ -183,7 +183,9 @@ export const planWords = {
     frontChoose: 'Choose that photograph',
     frontWorking: 'Measuring the holes…',
     frontUnsure:
-      'The edges of the front were not found with certainty. Photograph it on a dark table with all four sides in view.',
+      'The edges of the front may not have been found: look whether it lies square on the base here. If not, photograph it on a dark table with all four sides in view.',
+    frontLost:
+      'The edges of the front were not found. Photograph it on a dark table with all four sides in view.',
     frontOk: (lamp: string, miss: string) => `${lamp}: the hole lies over it, off by ${miss}.`,
     frontMiss: (lamp: string, miss: string, way: string) =>
       `${lamp}: the hole misses it by ${miss}, ${way} as seen on the face.`,
