@@ -7,6 +7,8 @@ export interface Step {
   Face: LazyExoticComponent<ComponentType>;
   /** Whether the step asks for a photograph that is squared up. */
   needsPhoto: boolean;
+  /** Off the way from a photograph to the record. */
+  beside?: boolean;
 }
 
 /** The steps in the order of the work. A further step is one folder and one line here. */
@@ -18,9 +20,16 @@ export const steps: Step[] = [
   { name: 'verdict', Face: lazy(() => import('./verdict/Verdict.tsx')), needsPhoto: true },
   { name: 'plan', Face: lazy(() => import('./plan/Plan.tsx')), needsPhoto: false },
   { name: 'record', Face: lazy(() => import('./record/Record.tsx')), needsPhoto: false },
+  {
+    name: 'classroom',
+    Face: lazy(() => import('./classroom/Classroom.tsx')),
+    needsPhoto: false,
+    beside: true,
+  },
 ];
 
 /** The way from a photograph to the record; steps beside it (plan, fold) are reached by name. */
 export function neighbour(name: StepName, by: 1 | -1): StepName | undefined {
-  return steps[steps.findIndex((step) => step.name === name) + by]?.name;
+  const step = steps[steps.findIndex((each) => each.name === name) + by];
+  return step?.beside ? undefined : step?.name;
 }

@@ -11,6 +11,10 @@ export function verdictOf(findings: readonly Finding[]): Verdict {
 }
 
 /** Whether a finding keeps the card from being glued. Under 0.5 it only says "look here". */
-export function holds({ weight, certainty, checked }: Finding): boolean {
+export function holds({
+  weight,
+  certainty,
+  checked,
+}: Pick<Finding, 'weight' | 'certainty'> & { checked?: unknown }): boolean {
   return weight === 'holds' && certainty >= 0.5 && !checked;
 }

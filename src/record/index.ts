@@ -1,3 +1,5 @@
+export { sayTally } from './classroom/sayTally.ts';
+export { tally, type Outcome, type Tally } from './classroom/tally.ts';
 export { checkJson, type CheckJson } from './checkJson.ts';
 export { pdfRecord, type PdfOptions } from './pdfRecord.ts';
 export type { Paper, RecordFonts } from './pdf/types.ts';

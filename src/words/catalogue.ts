@@ -1,6 +1,7 @@
 import type { benchWords } from './en/bench.ts';
 import type { cardWords } from './en/card.ts';
 import type { cautionWords } from './en/cautions.ts';
+import type { classroomWords } from './en/classroom.ts';
 import type { cliWords } from './en/cli.ts';
 import type { copperWords } from './en/copper.ts';
 import type { findingWords } from './en/findings.ts';
@@ -29,6 +30,7 @@ export interface Catalogue {
   bench: Worded<typeof benchWords>;
   card: Worded<typeof cardWords>;
   cautions: Worded<typeof cautionWords>;
+  classroom: Worded<typeof classroomWords>;
   cli: Worded<typeof cliWords>;
   copper: Worded<typeof copperWords>;
   findings: Worded<typeof findingWords>;

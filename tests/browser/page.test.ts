@@ -7,6 +7,7 @@ import { keepCases } from './cases/keep.ts';
 import { keyboardAlone } from './cases/keyboard.ts';
 import { compareBuild, drawPlan } from './cases/plan.ts';
 import { layParts } from './cases/parts.ts';
+import { offlineCases } from './cases/offline.ts';
 import { policyCases } from './cases/policy.ts';
 import { readVerdict } from './cases/verdict.ts';
 import { recordCases } from './cases/record.ts';
@@ -32,6 +33,7 @@ export type Bench = ReturnType<typeof bench>;
 describe('the page', { timeout: 240_000 }, () => {
   firstPaint(bench);
   policyCases(bench);
+  offlineCases(bench);
   wrongFiles(bench);
   keyboardAlone(bench);
   readVerdict(bench);

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { build, preview } from 'vite';
+import { vi } from 'vitest';
 import { startChrome } from './chrome.ts';
 import { fakeCamera } from './fakeCamera.ts';
 
@@ -10,6 +11,8 @@ import { fakeCamera } from './fakeCamera.ts';
 export interface Stage {
   url: string;
   browser: Browser;
+  /** The folder that is served. */
+  outDir: string;
   /** Whatever the page's console complained of. */
   complaints: string[];
   close(): Promise<void>;
@@ -25,7 +28,10 @@ export const checkMs = 180_000;
 export async function setStage(): Promise<Stage> {
   const folder = mkdtempSync(join(tmpdir(), 'foilproof-page-'));
   const outDir = join(folder, 'dist');
+  // The test runner calls its own surroundings 'test', under which another page would be built than makers get.
+  vi.stubEnv('NODE_ENV', 'production');
   await build({ build: { outDir, emptyOutDir: true }, logLevel: 'error' });
+  vi.unstubAllEnvs();
   const server = await preview({
     build: { outDir },
     preview: { port: 0, host: '127.0.0.1' },
@@ -35,6 +41,7 @@ export async function setStage(): Promise<Stage> {
   return {
     url: server.resolvedUrls?.local[0] ?? '',
     browser,
+    outDir,
     complaints: [],
     async close() {
       await browser.close();
@@ -51,6 +58,8 @@ export async function visitor(stage: Stage, viewport = desktop): Promise<Browser
     reducedMotion: 'reduce',
     permissions: ['camera'],
     acceptDownloads: true,
+    // Each visitor would keep the whole page; the case of the page without a network lets one do so.
+    serviceWorkers: 'block',
   });
   await context.route(
     (url) => url.protocol.startsWith('http') && !url.href.startsWith(stage.url),

@@ -2,6 +2,7 @@ import { Suspense } from 'react';
 import { bench, useBench } from '../state/store.ts';
 import { steps } from '../steps.ts';
 import { benchWords as words } from '../../words/bench.ts';
+import { NewerLine } from '../offline/OfflineLine.tsx';
 import { Foot } from './Foot.tsx';
 import { Head } from './Head.tsx';
 import { NoPhoto } from './NoPhoto.tsx';
@@ -24,6 +25,7 @@ export function Page() {
       </a>
       <Head />
       <NoticeLine />
+      <NewerLine />
       <main id="work" key={`${cardId} ${name}`} tabIndex={-1} aria-label={words.steps[bench().step]}>
         {needsPhoto && !ready ? (
           hasPhoto ? (

@@ -5,12 +5,14 @@ interface Props {
   accept: string;
   /** Asks a phone for its camera, the one at the back. */
   capture?: boolean;
+  /** Several may be chosen; each is taken. */
+  several?: boolean;
   className?: string;
   take(file: File): void;
 }
 
 /** A file input that reads as a button in words. */
-export function FileButton({ label, accept, capture, className = '', take }: Props) {
+export function FileButton({ label, accept, capture, several, className = '', take }: Props) {
   const id = useId();
   return (
     <span className={`file-button ${capture ? 'by-camera' : ''}`}>
@@ -18,11 +20,12 @@ export function FileButton({ label, accept, capture, className = '', take }: Pro
         id={id}
         type="file"
         accept={accept}
+        multiple={several}
         capture={capture ? 'environment' : undefined}
         onChange={({ target }) => {
-          const [file] = target.files ?? [];
+          const files = [...(target.files ?? [])];
           target.value = '';
-          if (file) take(file);
+          files.forEach(take);
         }}
       />
       <label htmlFor={id} className={className}>

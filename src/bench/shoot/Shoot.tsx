@@ -1,6 +1,7 @@
 import { useRef, useState } from 'react';
 import { benchWords as words } from '../../words/bench.ts';
 import { Choices } from '../page/Choices.tsx';
+import { OfflineLine } from '../offline/OfflineLine.tsx';
 import { usePhotoUrl } from '../page/usePhotoUrl.ts';
 import { openDemo } from '../state/demo.ts';
 import { newCard, openCardFile } from '../state/openCard.ts';
@@ -9,6 +10,7 @@ import { takePhoto } from '../state/takePhoto.ts';
 import { Camera } from './Camera.tsx';
 import { FileButton } from './FileButton.tsx';
 import { KeptCards } from './KeptCards.tsx';
+import { SheetPhotos } from './SheetPhotos.tsx';
 import './shoot.css';
 import { useDropAndPaste } from './useDropAndPaste.ts';
 
@@ -47,6 +49,7 @@ export default function Shoot() {
       </section>
       <aside className="aside">
         <OnTheSheet />
+        <SheetPhotos accept={pictures} />
         <h2>{shoot.notesHeading}</h2>
         <ul className="notes">
           {shoot.notes.map((note) => (
@@ -54,6 +57,7 @@ export default function Shoot() {
           ))}
         </ul>
         <p className="pencil">{shoot.private}</p>
+        <OfflineLine />
         <div className="line-of-acts">
           <FileButton
             label={shoot.openCard}

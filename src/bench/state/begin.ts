@@ -9,6 +9,7 @@ export async function begin(address: URL): Promise<void> {
   await painted();
   const warm = call('warm', null, { onShare: (share) => change({ engine: { share, ready: false } }) });
   void warm.then(() => change({ engine: { share: 1, ready: true } }));
+  void import('../offline/keepPage.ts').then(({ keepPage }) => keepPage(warm)).catch(() => undefined);
   void fetchEvaluation();
   keepFromNowOn();
   if (address.searchParams.has('demo')) await openDemo();

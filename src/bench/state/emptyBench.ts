@@ -27,6 +27,8 @@ export function emptyBench(): BenchState {
     card: emptyCard(),
     past: [],
     future: [],
+    classroom: [],
+    classBusy: false,
     engine: { share: 0, ready: false },
   };
 }

@@ -1,5 +1,5 @@
 import type { Card } from '../../card/index.ts';
-import type { ShotFate, StageName, Verdict } from '../../check/index.ts';
+import type { JoinedSheets, ShotFate, StageName, Verdict } from '../../check/index.ts';
 import type { Trouble } from '../../copper/types.ts';
 import type { Netlist } from '../../net/index.ts';
 import type { Suggested } from '../../parts/suggest/index.ts';
@@ -39,6 +39,8 @@ export interface Renewed {
   troubles: Trouble[];
   /** What became of further shots of the same sheet. */
   shots: ShotFate[];
+  /** What laying the card's other sheets on the base gave; absent where there are none. */
+  joined?: JoinedSheets;
 }
 
 /** Every call: what is asked and what is answered. */

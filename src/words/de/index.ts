@@ -1,6 +1,7 @@
 import { benchWords } from '../en/bench.ts';
 import { cardWords } from '../en/card.ts';
 import { cautionWords } from '../en/cautions.ts';
+import { classroomWords } from '../en/classroom.ts';
 import { cliWords } from '../en/cli.ts';
 import { copperWords } from '../en/copper.ts';
 import { findingWords } from '../en/findings.ts';
@@ -20,6 +21,7 @@ export const german: Catalogue = {
   bench: benchWords,
   card: cardWords,
   cautions: cautionWords,
+  classroom: classroomWords,
   cli: cliWords,
   copper: copperWords,
   findings: findingWords,

@@ -4,7 +4,8 @@ export const cliWords = {
 
   foilproof check PHOTO... [--card CARD.json] [--json] [--mask FILE.png]
                            [--report FILE.html|.pdf|.svg] [--squared FILE.png]
-                           [--again SECOND_SHOT]
+                           [--again SECOND_SHOT] [--summary] [--journal FILE]
+  foilproof check --card CARD.json     the photographs of several sheets that the card names, together
   foilproof compare --built A.png --plan B.png [--px-per-mm N] [--json]
   foilproof power CARD.json [--json]
   foilproof plan CARD.json --print FILE.pdf [--paper a4|letter]

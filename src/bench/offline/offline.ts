@@ -1,0 +1,55 @@
+import { writeFile } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import type { PluginOption } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+import { drawIcons, icons } from './icons.ts';
+
+/**
+ * Makes the built page installable and lets it work without a network: a service worker that keeps every file of the
+ * page at the first visit, a manifest with icons, and `offline.json` with the bytes that this takes.
+ */
+export function offline(): PluginOption[] {
+  let folder = '';
+  return [
+    {
+      name: 'foilproof-offline-folder',
+      configResolved: ({ root, build }) => void (folder = resolve(root, build.outDir)),
+    },
+    drawIcons(),
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: false,
+      includeManifestIcons: false,
+      manifest: {
+        name: 'Foilproof',
+        short_name: 'Foilproof',
+        description: 'Proof-read a copper-tape circuit from a photograph before it is glued.',
+        id: 'foilproof',
+        start_url: './',
+        scope: './',
+        display: 'standalone',
+        background_color: '#efefeb',
+        theme_color: '#efefeb',
+        icons: icons.map(({ src, side, purpose }) => ({
+          src,
+          sizes: `${side}x${side}`,
+          type: 'image/png',
+          purpose,
+        })),
+      },
+      workbox: {
+        globPatterns: ['**/*.{html,js,css,wasm,onnx,gz,svg,png,jpg,woff}'],
+        maximumFileSizeToCacheInBytes: 32e6,
+        inlineWorkboxRuntime: true,
+        cleanupOutdatedCaches: true,
+        manifestTransforms: [
+          async (manifest) => {
+            const bytes = manifest.reduce((sum, { size }) => sum + size, 0);
+            await writeFile(join(folder, 'offline.json'), JSON.stringify({ bytes }));
+            return { manifest };
+          },
+        ],
+      },
+    }),
+  ];
+}

@@ -1,0 +1,13 @@
+import { classroomWords as words } from '../../words/classroom.ts';
+import { recordWords } from '../../words/record.ts';
+import type { Tally } from './tally.ts';
+
+/** The tally in words: how many cards of each verdict, and the commonest fault. */
+export function sayTally({ total, verdicts, faults }: Tally): { counts: string[]; commonest: string } {
+  const counts = (Object.keys(verdicts) as (keyof typeof verdicts)[])
+    .filter((key) => verdicts[key] > 0)
+    .map((key) => words.counted(words.verdicts[key], verdicts[key]));
+  const [most] = faults;
+  const commonest = most ? words.commonest(recordWords.kinds[most.kind], most.cards, total) : words.noFault;
+  return { counts, commonest };
+}

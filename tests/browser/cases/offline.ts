@@ -1,0 +1,59 @@
+import { appendFileSync } from 'node:fs';
+import { join } from 'node:path';
+import sharp from 'sharp';
+import { preview } from 'vite';
+import { expect, test } from 'vitest';
+import type { Bench } from '../page.test.ts';
+import { checkMs, phone, verdict } from '../stage.ts';
+
+interface Manifest {
+  icons: { src: string; sizes: string }[];
+}
+
+export function offlineCases(bench: () => Bench): void {
+  test('installs, waits with what is newer until told, and works with its server gone', async () => {
+    const { stage } = bench();
+    const outDir = stage.outDir;
+    const server = await preview({
+      build: { outDir },
+      preview: { port: 0, host: '127.0.0.1' },
+      logLevel: 'error',
+    });
+    const url = server.resolvedUrls?.local[0] ?? '';
+    const context = await stage.browser.newContext({ viewport: phone });
+    const page = await context.newPage();
+    await page.goto(url);
+    const said = (await page.getByText(/up to \d+ MB are fetched once/).textContent()) ?? '';
+    // The engine alone is some 20 MB; what is told must be of that order.
+    expect(Number(/\d+/.exec(said)?.[0])).toBeGreaterThan(20);
+    await page.getByText('works without a network.').waitFor({ timeout: checkMs });
+
+    const devtools = await context.newCDPSession(page);
+    const { installabilityErrors } = await devtools.send('Page.getInstallabilityErrors');
+    // All that stands against it is that a test's visitor counts as a private window.
+    expect(installabilityErrors.map(({ errorId }) => errorId)).toEqual(['in-incognito']);
+    const { data = '{}', errors } = await devtools.send('Page.getAppManifest');
+    expect(errors).toEqual([]);
+    for (const { src, sizes } of (JSON.parse(data) as Manifest).icons) {
+      const { width, height } = await sharp(await (await fetch(url + src)).arrayBuffer()).metadata();
+      expect(`${width}x${height}`).toBe(sizes);
+    }
+
+    await page.getByLabel('Title of the card').fill('Kept through the newer page');
+    appendFileSync(join(outDir, 'sw.js'), '\n// newer\n');
+    await page.evaluate(async () => void (await navigator.serviceWorker.getRegistration())?.update());
+    await page.getByText('A newer Foilproof is here').waitFor({ timeout: checkMs });
+    expect(await page.getByLabel('Title of the card').inputValue()).toBe('Kept through the newer page');
+    await page.waitForTimeout(400);
+    await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Load it now' }).click()]);
+    await expect
+      .poll(() => page.getByLabel('Title of the card').inputValue())
+      .toBe('Kept through the newer page');
+
+    await server.close();
+    await expect(fetch(url)).rejects.toThrow();
+    await page.goto(`${url}?demo`);
+    expect(await verdict(page)).toMatch(/^Hold/);
+    await context.close();
+  });
+}
