@@ -151,7 +151,8 @@ function meantAt({ card }: Case, at: Point): number {
   return !card.plan?.strips.length || isPlanned(card, at) ? 1 : 0.5;
 }
 
-function isPlanned({ plan }: Case['card'], at: Point): boolean {
+/** Whether a strip is planned at a place. */
+export function isPlanned({ plan }: Case['card'], at: Point): boolean {
   return (plan?.strips ?? []).some(({ path, width_mm }) =>
     path.some((p, k) => k > 0 && toSegment(at, path[k - 1], p) <= width_mm / 2),
   );

@@ -23,7 +23,11 @@ export function notches(piece: Piece): Notch[] {
     .filter(({ widthMm, usualMm }) => widthMm < narrow * usualMm)
     .flatMap(({ at, usualMm }) => {
       const path = straightOver(piece, at, usualMm);
-      return path ? [{ piece: piece.id, path, widthMm: usualMm }] : [];
+      const into = intoSide(piece, at);
+      return [
+        ...(path ? [{ piece: piece.id, path, widthMm: usualMm }] : []),
+        ...(into ? [{ piece: piece.id, ...into }] : []),
+      ];
     });
 }
 
@@ -50,5 +54,30 @@ function straightOver({ lines }: Piece, at: Point, usualMm: number): Point[] | u
       best = [a, b];
     }
   });
+  return best;
+}
+
+/** mm beyond a narrow place to which the way into another strip's side is followed. */
+const beyond = 1.6;
+
+/** From a strip that runs up to the narrow place on and straight into the side of what lies beyond it. */
+function intoSide({ lines }: Piece, at: Point): Pick<Notch, 'path' | 'widthMm'> | undefined {
+  let best: Pick<Notch, 'path' | 'widthMm'> | undefined;
+  let least = Infinity;
+  for (const { path, widths } of lines) {
+    for (let k = 3; k < path.length - 3; k++) {
+      const a = path[k];
+      const d = Math.hypot(at[0] - a[0], at[1] - a[1]);
+      if (d < nearest || d > farthest) continue;
+      const [tx, ty] = [path[k + 3][0] - path[k - 3][0], path[k + 3][1] - path[k - 3][1]];
+      const length = Math.hypot(tx, ty);
+      const along = ((at[0] - a[0]) * tx + (at[1] - a[1]) * ty) / length;
+      const aside = Math.abs((at[0] - a[0]) * ty - (at[1] - a[1]) * tx) / length;
+      if (aside > 0.55 * widths[k] || aside + 0.1 * d >= least) continue;
+      least = aside + 0.1 * d;
+      const far = Math.sign(along) * (Math.abs(along) + beyond);
+      best = { path: [a, [a[0] + (far * tx) / length, a[1] + (far * ty) / length]], widthMm: widths[k] };
+    }
+  }
   return best;
 }

@@ -16,7 +16,9 @@ const harmless = 0.6;
  * what must stay apart. What a gap starves is reckoned with every gap mended but this one.
  */
 export function gaps(found: Case): Finding[] {
-  const all = breaks(found).filter((each) => !deliberate(found, each) && !wouldShort(found, each));
+  const all = breaks(found).filter(
+    (each) => !deliberate(found, each) && !wouldShort(found, each) && !isSlit(found, each),
+  );
   const open = all.filter(({ a, b, paper }) => a !== b && paper >= 0.5);
   const mended = reached(found, open);
   return all.map((each) => {
@@ -53,6 +55,12 @@ function wouldShort(found: Case, { a, b, planned }: Break): boolean {
     return m !== undefined && n !== undefined && ((m === p && n === q) || (m === q && n === p));
   };
   return meet('cell+', 'cell-') || found.card.lamps.some(({ id }) => meet(`${id}+`, `${id}-`));
+}
+
+/** With a plan, a cut between two nets where none is planned parts what never belonged together: a tight place. */
+function isSlit({ card, wiring: { netOfIsland } }: Case, { a, b, by, planned }: Break): boolean {
+  const parts = netOfIsland[a] !== netOfIsland[b];
+  return by === 'cut' && !planned && parts && (card.plan?.strips.length ?? 0) > 0;
 }
 
 function tell(found: Case, each: Break, lamps: string[]): Finding {

@@ -1,8 +1,11 @@
 import type { Point } from '../../geometry/index.ts';
+import type { Clearance } from '../../trace/index.ts';
 import { contactPlace, flapOver } from '../../parts/index.ts';
 import { netAt, type Case } from '../case.ts';
 import { cellOver, covered, lampOver, onSheet, sheetAt } from '../covered.ts';
+import { isPlanned } from '../breaks.ts';
 import { between, distance } from '../distance.ts';
+import { openCrossings, sidesOf } from '../openings.ts';
 import type { Finding } from '../types.ts';
 
 /** Remarks of one kind nearer than this are one, mm. */
@@ -11,7 +14,7 @@ const sameMm = 3;
 /** Clearances under the card's limit between two nets. */
 export function tightPlaces(found: Case): Finding[] {
   const { traced, card } = found;
-  return traced.clearances
+  return [...traced.clearances, ...slits(found)]
     .filter(({ mm }) => mm < card.limits.clearance_mm)
     .flatMap(({ mm, a, b, atA, atB }) => {
       const place = between(atA, atB);
@@ -28,6 +31,17 @@ export function tightPlaces(found: Case): Finding[] {
       ];
     })
     .filter(apart(found));
+}
+
+/** Paper between copper that the mask runs over, where no strip is planned to go on: two strips that nearly touch. */
+function slits({ traced, card }: Case): Clearance[] {
+  if (!card.plan?.strips.length) return [];
+  return openCrossings(traced, card).flatMap((crossing) => {
+    const sides = sidesOf(crossing);
+    if (!sides || isPlanned(card, crossing.at)) return [];
+    const { piece } = crossing;
+    return [{ a: piece, b: piece, atA: sides[0], atB: sides[1], mm: crossing.widthMm }];
+  });
 }
 
 /** Places much narrower than their strip, where current has to pass. */
