@@ -12,11 +12,24 @@ export function signedDistance({ width, height, on }: Bitmap, farthestPx: number
   const reach = Math.ceil(farthestPx + 0.5);
   const squared = columnSquares(on, width, height, reach);
   const out = new Float32Array(width * height);
+  const far = reach * reach;
   for (let y = 0; y < height; y++) {
     const first = y * width;
     const last = first + width - 1;
+    // Where neither a change of side nor a column with an edge in reach lies near, nothing need be looked for.
+    let ahead = first;
+    let behind = first - reach;
     for (let i = first; i <= last; i++) {
       const mine = on[i];
+      if (squared[i] < far || (i > first && mine !== on[i - 1])) behind = i;
+      if (ahead < i) ahead = i;
+      while (ahead < last && ahead < i + reach && squared[ahead] >= far && on[ahead] === on[ahead + 1])
+        ahead++;
+      const bare = squared[ahead] >= far && (ahead === last || on[ahead] === on[ahead + 1]);
+      if (bare && i - behind >= reach) {
+        out[i] = mine ? -farthestPx : farthestPx;
+        continue;
+      }
       let low = squared[i];
       for (let d = 1; d * d < low; d++) {
         const across = d * d;
