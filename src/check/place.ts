@@ -1,7 +1,7 @@
 import type { Card } from '../card/index.ts';
 import { scaleWithin } from '../geometry/index.ts';
 import type { Photo } from '../photo/index.ts';
-import { findOutline, squareUp, turnCorners } from '../sheet/index.ts';
+import { findOutline, seeBow, squareUp, turnCorners } from '../sheet/index.ts';
 import type { Outline, SquaredSheet } from '../sheet/index.ts';
 import { baseMap } from '../sheet/learned/index.ts';
 import { colourOn } from './colourOn.ts';
@@ -10,6 +10,8 @@ import { bestTurn, tellsTurn } from './turn.ts';
 
 /** A lead under this leaves the turn in doubt. */
 const clearLead = 0.1;
+/** An outline that is only a guess has no sides to follow. */
+const sureOutline = 0.5;
 
 /** Finds the base in the photograph and squares it up. Given corners are taken as they are. */
 export async function place(
@@ -17,7 +19,7 @@ export async function place(
   card: Card,
   options: CheckOptions,
 ): Promise<{ outline: Outline; sheet: SquaredSheet }> {
-  const outline = options.outline ?? givenCorners(card) ?? (await found(photo, card, options));
+  const outline = options.outline ?? givenCorners(photo, card) ?? (await found(photo, card, options));
   return { outline, sheet: square(photo, card, outline, options.pxPerMm ?? finest(card)) };
 }
 
@@ -26,9 +28,10 @@ function finest({ base: { width_mm, height_mm, margin_mm } }: Card): number {
   return scaleWithin(width_mm + 2 * margin_mm, height_mm + 2 * margin_mm, 10);
 }
 
-function givenCorners(card: Card): Outline | undefined {
+function givenCorners(photo: Photo, card: Card): Outline | undefined {
   if (!card.corners_px) return undefined;
-  return { cornersPx: card.corners_px, certainty: 1, k1: 0, residualMm: 0 };
+  const own = { cornersPx: card.corners_px, certainty: 1, k1: 0, residualMm: 0 };
+  return seeBow(photo, own, sizeOf(card), true);
 }
 
 async function found(photo: Photo, card: Card, { learned }: CheckOptions): Promise<Outline> {
@@ -36,7 +39,8 @@ async function found(photo: Photo, card: Card, { learned }: CheckOptions): Promi
   const map = learned === false ? undefined : await baseMap(photo).catch(() => undefined);
   const outline = await findOutline(photo, sizeOf(card), { baseMap: map });
   if (!outline) return handlesOnly(photo);
-  return tellsTurn(card) ? turned(photo, card, outline) : outline;
+  const upright = tellsTurn(card) ? turned(photo, card, outline) : outline;
+  return upright.certainty < sureOutline ? upright : seeBow(photo, upright, sizeOf(card));
 }
 
 /** No base was seen: corners to start dragging from, and no certainty at all. */
@@ -62,8 +66,8 @@ function turned(photo: Photo, card: Card, outline: Outline): Outline {
 }
 
 function square(photo: Photo, card: Card, outline: Outline, pxPerMm: number): SquaredSheet {
-  const { k1, cornersPx } = outline;
-  return squareUp(photo, cornersPx, sizeOf(card), { pxPerMm, marginMm: card.base.margin_mm, k1 });
+  const { k1, cornersPx, bow } = outline;
+  return squareUp(photo, cornersPx, sizeOf(card), { pxPerMm, marginMm: card.base.margin_mm, k1, bow });
 }
 
 function sizeOf(card: Card): { width: number; height: number } {

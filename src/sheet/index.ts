@@ -7,11 +7,14 @@ export {
   scaleAt,
   turnCorners,
 } from './homography.ts';
+export { bent, bowOf } from './bow.ts';
+export type { Bow } from './bow.ts';
 export { distort, lensOf, undistort } from './lens.ts';
 export type { Lens } from './lens.ts';
 export { squareUp } from './squareUp.ts';
 export type { SquareUpOptions } from './squareUp.ts';
 export type { Outline, SquaredSheet } from './types.ts';
+export { seeBow } from './seeBow.ts';
 export { findOutline } from './outline/findOutline.ts';
 export type { FindOptions } from './outline/findOutline.ts';
 export { refineCorner } from './refineCorner.ts';

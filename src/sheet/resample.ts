@@ -11,14 +11,31 @@ interface Frame {
   originMm: Point;
 }
 
+/** What the sides of a bowed sheet stray at each column (top, bottom: mm along y) and row (left, right: mm along x). */
+export interface Bends {
+  /** Share 0..1 of the base's width at each column, of its height at each row. */
+  u: Float64Array;
+  v: Float64Array;
+  top: Float64Array;
+  bottom: Float64Array;
+  left: Float64Array;
+  right: Float64Array;
+}
+
+interface MapParts {
+  m: Homography;
+  lens: Lens;
+  bend?: Bends;
+}
+
 /**
  * Fills a squared picture. Where the photograph has more pixels than the target it is first halved by area means,
  * then read by bilinear interpolation (four samples a pixel while more than 1.25 source pixels fall on one).
  * @param toPx mm to picture px, lens and all; used for the window and the scale
- * @param m, lens the same map in parts, for the inner loop
+ * @param parts the same map in parts, for the inner loop
  * @returns rgb, and `seen` (1 = inside the photograph) where a part lies outside
  */
-export function resample(photo: Photo, frame: Frame, toPx: (mm: Point) => Point, m: Homography, lens: Lens) {
+export function resample(photo: Photo, frame: Frame, toPx: (mm: Point) => Point, parts: MapParts) {
   const { box, ratio } = windowOf(frame, toPx);
   const level = Math.max(0, Math.floor(Math.log2(ratio)));
   const whole: Shrunk = {
@@ -37,7 +54,7 @@ export function resample(photo: Photo, frame: Frame, toPx: (mm: Point) => Point,
     box.x0 >= 0 && box.y0 >= 0 && box.x1 <= photo.width && box.y1 <= photo.height
       ? undefined
       : new Uint8Array(frame.width * frame.height);
-  fill(rgb, inside, photo, frame, source, m, lens, samples);
+  fill(rgb, inside, photo, frame, source, parts, samples);
   return { rgb, seen: inside };
 }
 
@@ -79,8 +96,7 @@ function fill(
   photo: Photo,
   frame: Frame,
   s: Shrunk,
-  m: Homography,
-  lens: Lens,
+  { m, lens, bend }: MapParts,
   samples: number,
 ): void {
   const { data, channels: c, width: sw, height: sh } = s;
@@ -99,9 +115,15 @@ function fill(
       let g = 0.5;
       let b = 0.5;
       let hits = 0;
+      let x0 = frame.originMm[0];
+      let y0 = frame.originMm[1];
+      if (bend) {
+        x0 += (1 - bend.u[i]) * bend.left[j] + bend.u[i] * bend.right[j];
+        y0 += (1 - bend.v[j]) * bend.top[i] + bend.v[j] * bend.bottom[i];
+      }
       for (let n = 0; n < all; n++) {
-        const x = frame.originMm[0] + (i + offsets[all === 1 ? 0 : n & 1]) * stepMm;
-        const y = frame.originMm[1] + (j + offsets[all === 1 ? 0 : n >> 1]) * stepMm;
+        const x = x0 + (i + offsets[all === 1 ? 0 : n & 1]) * stepMm;
+        const y = y0 + (j + offsets[all === 1 ? 0 : n >> 1]) * stepMm;
         const w = 1 / (m[6] * x + m[7] * y + m[8]);
         let px = (m[0] * x + m[1] * y + m[2]) * w;
         let py = (m[3] * x + m[4] * y + m[5]) * w;

@@ -1,8 +1,11 @@
 import type { Quad } from '../geometry/index.ts';
 import type { Photo } from '../photo/index.ts';
+import { bendAt, bent } from './bow.ts';
+import type { Bow } from './bow.ts';
 import { applyHomography, homographyFromQuad, scaleAt } from './homography.ts';
 import { distort, lensOf, undistort } from './lens.ts';
 import { resample } from './resample.ts';
+import type { Bends } from './resample.ts';
 import type { SquaredSheet } from './types.ts';
 
 export interface SquareUpOptions {
@@ -12,6 +15,8 @@ export interface SquareUpOptions {
   marginMm?: number;
   /** Radial distortion, as in `Outline`. */
   k1?: number;
+  /** How the sides bow, as in `Outline`. */
+  bow?: Bow;
 }
 
 /**
@@ -23,7 +28,7 @@ export function squareUp(
   photo: Photo,
   cornersPx: Quad,
   baseMm: { width: number; height: number },
-  { pxPerMm = 10, marginMm = 0, k1 = 0 }: SquareUpOptions = {},
+  { pxPerMm = 10, marginMm = 0, k1 = 0, bow }: SquareUpOptions = {},
 ): SquaredSheet {
   const lens = lensOf(photo, k1);
   const straight = cornersPx.map((p) => undistort(lens, p)) as unknown as Quad;
@@ -36,11 +41,40 @@ export function squareUp(
   const { rgb, seen } = resample(
     photo,
     frame,
-    (p) => distort(lens, applyHomography(toPhoto, p)),
-    toPhoto,
-    lens,
+    (p) => distort(lens, applyHomography(toPhoto, bow ? bent(bow, baseMm, p) : p)),
+    { m: toPhoto, lens, bend: bow && bendsOver(frame, baseMm, bow) },
   );
-  return { ...frame, baseMm, rgb, ...(seen ? { seen } : {}), toPhoto, photoPxPerMm };
+  return {
+    ...frame,
+    baseMm,
+    rgb,
+    ...(seen ? { seen } : {}),
+    toPhoto,
+    ...(bow ? { bow } : {}),
+    photoPxPerMm,
+  };
+}
+
+/** The bow of each column and row of the squared picture, so that its inner loop has only to blend them. */
+function bendsOver(
+  { width, height, pxPerMm, originMm }: Pick<SquaredSheet, 'width' | 'height' | 'pxPerMm' | 'originMm'>,
+  baseMm: { width: number; height: number },
+  { top, right, bottom, left }: Bow,
+): Bends {
+  const shares = (count: number, from: number, length: number) =>
+    Float64Array.from({ length: count }, (_, n) =>
+      Math.min(1, Math.max(0, (from + (n + 0.5) / pxPerMm) / length)),
+    );
+  const u = shares(width, originMm[0], baseMm.width);
+  const v = shares(height, originMm[1], baseMm.height);
+  return {
+    u,
+    v,
+    top: u.map((t) => bendAt(top, t)),
+    bottom: u.map((t) => bendAt(bottom, t)),
+    left: v.map((t) => bendAt(left, t)),
+    right: v.map((t) => bendAt(right, t)),
+  };
 }
 
 const baseCorners = ({ width, height }: { width: number; height: number }) =>

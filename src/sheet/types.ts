@@ -1,3 +1,4 @@
+import type { Bow } from './bow.ts';
 import type { Homography, Point, Quad } from '../geometry/index.ts';
 
 /** Where the base lies in a photograph. */
@@ -10,6 +11,8 @@ export interface Outline {
   k1: number;
   /** Largest distance of the fitted edges from the seen ones, mm; tells a bowed or creased sheet. */
   residualMm: number;
+  /** How the sides bow where the sheet is not flat; absent where they are straight. */
+  bow?: Bow;
 }
 
 /**
@@ -28,8 +31,9 @@ export interface SquaredSheet {
   rgb: Uint8Array;
   /** 1 where the photograph showed that place, 0 outside the picture; absent when all was shown. */
   seen?: Uint8Array;
-  /** mm to upright picture pixels (undistorted). */
+  /** mm to upright picture pixels (undistorted), of the frame that the corners span: `bent` comes first where there is a bow. */
   toPhoto: Homography;
+  bow?: Bow;
   /** Photo pixels per mm on the base, least over its area: what the photograph can resolve. */
   photoPxPerMm: number;
 }

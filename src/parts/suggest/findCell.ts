@@ -14,7 +14,7 @@ const toleranceMm = 0.35;
 /** An edge this near a circle tells it from another round the same middle, mm. */
 const onRimMm = 0.2;
 /** Share of the circle on which a rim is seen: under the first there is none to speak of, from the second it is sure. */
-const arc = { none: 0.3, sure: 0.65 };
+const arc = { none: 0.3, sure: 0.7 };
 /** A cell wider or narrower than every kind by more than this share is none. */
 const mostOff = 0.1;
 /** Circles looked at closely. */

@@ -5,8 +5,8 @@ import type { Suggested } from './types.ts';
 
 /** The circle is the card's cell where their middles lie this near, as a share of its diameter. */
 const sameShare = 0.35;
-/** A rim less certain than this measures nothing. */
-const leastCertain = 0.6;
+/** A rim less certain than this measures nothing: the border of its shadow may be taken for it. */
+const leastCertain = 0.75;
 
 export interface CellScale extends ScaleCheck {
   /** As measured on the squared sheet, mm. */
