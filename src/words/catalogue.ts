@@ -13,6 +13,7 @@ import type { planWords } from './en/plan.ts';
 import type { powerWords } from './en/power.ts';
 import type { powerStripWords } from './en/powerStrip.ts';
 import type { recordWords } from './en/record.ts';
+import type { shareWords } from './en/share.ts';
 import type { sheetWords } from './en/sheet.ts';
 import type { stateWords } from './en/states.ts';
 
@@ -42,6 +43,7 @@ export interface Catalogue {
   power: Worded<typeof powerWords>;
   powerStrip: Worded<typeof powerStripWords>;
   record: Worded<typeof recordWords>;
+  share: Worded<typeof shareWords>;
   sheet: Worded<typeof sheetWords>;
   states: Worded<typeof stateWords>;
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { benchWords as words } from '../../words/bench.ts';
+import { shareWords } from '../../words/share.ts';
 import { cautionWords } from '../../words/cautions.ts';
 import { Sheet } from '../page/Sheet.tsx';
 import { FileButton } from '../shoot/FileButton.tsx';
@@ -13,6 +14,7 @@ import { SquaredSurface } from '../surface/SquaredSurface.tsx';
 import '../verdict/verdict.css';
 import { sheetEdges } from '../verdict/sheetEdges.ts';
 import { saveFile } from './saveFile.ts';
+import { shareFile } from './shareFile.ts';
 import './record.css';
 
 type Making = 'png' | 'html' | 'pdf' | 'json' | 'cardWith' | 'cardWithout';
@@ -30,6 +32,14 @@ export default function Record() {
       .then(({ name, blob }) => {
         saveFile(name, blob);
         setMade(text.made(name));
+      })
+      .catch(tellTrouble);
+  const share = () =>
+    import('./makings.ts')
+      .then((makings) => makings.html(bench()))
+      .then(async ({ name, blob }) => {
+        const fate = await shareFile(name, blob);
+        if (fate !== 'left') setMade(fate === 'saved' ? text.made(name) : shareWords.shared(name));
       })
       .catch(tellTrouble);
   const button = (what: Making, needsPhoto: boolean) => (
@@ -70,6 +80,9 @@ export default function Record() {
           onChange={({ target }) => reword({ note: target.value || undefined })}
         />
       </label>
+      <button type="button" className="main" disabled={!shown} onClick={() => void share()}>
+        {shareWords.share}
+      </button>
       <ul className="makings">
         {button('html', true)}
         {button('pdf', true)}

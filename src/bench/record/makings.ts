@@ -2,7 +2,9 @@ import { cardText } from '../../card/saved.ts';
 import { solveStates } from '../../power/index.ts';
 import { checkJson, htmlRecord, type EncodedImage, type Recordable } from '../../record/index.ts';
 import type { BenchState, Shown } from '../state/types.ts';
+import { dataUrl } from './dataUrl.ts';
 import { drawMarked } from './drawMarked.ts';
+import { freed, freedWithin } from './freed.ts';
 
 export interface Made {
   name: string;
@@ -49,14 +51,19 @@ export async function cardWith(state: BenchState): Promise<Made> {
   const { shot, again = [] } = state;
   const corners = state.card.corners_px ?? cornersOf(state.shown);
   const card = { ...state.card, corners_px: corners };
-  const text = await cardText(card, shot && [shot, ...again]);
+  const shots = shot ? [shot, ...again] : [];
+  const text = await cardText(await freedCard(card), await Promise.all(shots.map(freed)));
   return { name: `${fileName(state)}.card.json`, blob: new Blob([text], { type: 'application/json' }) };
 }
 
 /** Corners and strokes belong to a photograph: without it they stay, for the one that lies beside the card. */
 export async function cardWithout(state: BenchState): Promise<Made> {
-  const text = await cardText(state.card);
+  const text = await cardText(await freedCard(state.card));
   return { name: `${fileName(state)}.card.json`, blob: new Blob([text], { type: 'application/json' }) };
+}
+
+async function freedCard(card: BenchState['card']): Promise<BenchState['card']> {
+  return { ...card, photos: await Promise.all(card.photos.map(freedWithin)) };
 }
 
 function recordable({ shot, shown, card }: BenchState): { checked: Recordable; shown: Shown } {
@@ -79,12 +86,7 @@ async function encoded(picture: ImageBitmap): Promise<EncodedImage> {
   const canvas = new OffscreenCanvas(width, height);
   canvas.getContext('2d')?.drawImage(picture, 0, 0);
   const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.9 });
-  const url = await new Promise<string>((resolve, reject) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(String(reader.result));
-    reader.onerror = () => reject(reader.error);
-    reader.readAsDataURL(blob);
-  });
+  const url = await dataUrl(blob);
   return { media: 'image/jpeg', base64: url.slice(url.indexOf(',') + 1), width, height };
 }
 

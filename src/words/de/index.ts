@@ -13,6 +13,7 @@ import { planWords } from '../en/plan.ts';
 import { powerWords } from '../en/power.ts';
 import { powerStripWords } from '../en/powerStrip.ts';
 import { recordWords } from '../en/record.ts';
+import { shareWords } from '../en/share.ts';
 import { sheetWords } from '../en/sheet.ts';
 import { stateWords } from '../en/states.ts';
 import type { Catalogue } from '../catalogue.ts';
@@ -33,6 +34,7 @@ export const german: Catalogue = {
   power: powerWords,
   powerStrip: powerStripWords,
   record: recordWords,
+  share: shareWords,
   sheet: sheetWords,
   states: stateWords,
 };

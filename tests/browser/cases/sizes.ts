@@ -3,7 +3,7 @@ import { complaintsOfAxe } from '../axe.ts';
 import type { Bench } from '../page.test.ts';
 import { desktop, openStep, phone } from '../stage.ts';
 
-const steps = ['Shoot', 'Square', 'Copper', 'Parts', 'Verdict', 'Plan', 'Record'];
+const steps = ['Shoot', 'Square', 'Copper', 'Parts', 'Verdict', 'Plan', 'Record', 'Class'];
 
 export function everySize(bench: () => Bench): void {
   for (const [name, size, scheme] of [
