@@ -5,6 +5,7 @@ import { useBench } from '../state/store.ts';
 import { BaseSize } from './BaseSize.tsx';
 import { CornerSurface } from './CornerSurface.tsx';
 import { findAgain, turnQuarter } from './edits.ts';
+import { MeasureByCard } from './MeasureByCard.tsx';
 import { Preview } from './Preview.tsx';
 import './square.css';
 import { SquareLines } from './SquareLines.tsx';
@@ -22,6 +23,7 @@ export default function Square() {
     >
       <SquareLines shown={shown} own={own} />
       <BaseSize />
+      <MeasureByCard corners={shown.outline.cornersPx} />
       <div className="line-of-acts">
         <button type="button" onClick={turnQuarter}>
           {words.square.turn}

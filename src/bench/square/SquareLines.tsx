@@ -27,7 +27,11 @@ export function SquareLines({
         {square.result(sheet.photoPxPerMm.toFixed(1), traced.smallestGapMm.toFixed(1))}
       </p>
       {sheet.photoPxPerMm < coarsePxPerMm && <p className="warn">{square.coarse}</p>}
-      {outline.residualMm > bowMm && <p className="warn">{square.bowed(outline.residualMm.toFixed(1))}</p>}
+      {(outline.bow || outline.residualMm > bowMm) && (
+        <p className="warn">
+          {(outline.bow ? square.followed : square.bowed)(outline.residualMm.toFixed(1))}
+        </p>
+      )}
       {scale && <p className="warn">{scale}</p>}
       {cautions.map((caution) => (
         <p key={caution} className="warn">

@@ -1,6 +1,7 @@
 import type { Card } from '../../card/index.ts';
 import type { JoinedSheets, ShotFate, StageName, Verdict } from '../../check/index.ts';
 import type { Trouble } from '../../copper/types.ts';
+import type { Quad } from '../../geometry/index.ts';
 import type { Netlist } from '../../net/index.ts';
 import type { Suggested } from '../../parts/suggest/index.ts';
 import type { PlanComparison } from '../../plan/index.ts';
@@ -50,6 +51,8 @@ export interface Calls extends PlanCalls, ClassCalls {
   open: { ask: { name: string; file: Blob }; answer: { width: number; height: number } };
   /** Further shots of the open photograph's sheet, in place of those given before. */
   again: { ask: { shots: { name: string; file: Blob }[] }; answer: null };
+  /** The base's sides by an ID-1 card lying beside it, mm; null where none is seen. */
+  measureByCard: { ask: { corners: Quad }; answer: { width: number; height: number } | null };
   renew: { ask: { from: RenewableStage; card: Card; outline?: Outline }; answer: Renewed };
 }
 

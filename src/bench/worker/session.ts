@@ -2,6 +2,7 @@ import type { Card } from '../../card/index.ts';
 import { brush, renewFrom, unbrush, type Checked } from '../../check/index.ts';
 import { decodePhotoInBrowser } from '../../photo/decodeBrowser.ts';
 import { measurePhoto, type Photo } from '../../photo/index.ts';
+import { findIdCard } from '../../sheet/index.ts';
 import { chooseLanguage } from '../../words/language.ts';
 import { measureIn } from '../../words/lengths.ts';
 import { classCheck } from './classCheck.ts';
@@ -35,9 +36,15 @@ export async function answer({ call, ask }: Ask, progress: Progress): Promise<An
   }
   if (call === 'classCheck')
     return { given: await classCheck(ask as Calls['classCheck']['ask']), transfer: [] };
+  if (call === 'measureByCard')
+    return { given: measureByCard(ask as Calls['measureByCard']['ask']), transfer: [] };
   if (isPlanCall(call)) return (await import('./planWork.ts')).planWork[call](ask as never);
   await warmEngines(progress.onShare);
   return { given: null, transfer: [] };
+}
+
+function measureByCard({ corners }: Calls['measureByCard']['ask']): Calls['measureByCard']['answer'] {
+  return (photo && findIdCard(photo, corners)?.baseMm) ?? null;
 }
 
 async function open({ name, file }: Calls['open']['ask']): Promise<Calls['open']['answer']> {

@@ -135,6 +135,16 @@ export const benchWords = {
       `The photograph shows ${pxPerMm} pixels a mm; the narrowest gap it can show is ${gap} mm.`,
     bowed: (much: string) =>
       `The edges of the sheet stray by up to ${much} mm from straight: lay it flat under glass for a better reading.`,
+    followed: (much: string) =>
+      `The sheet is not flat: its edges bow by up to ${much} mm. It was straightened by its four edges; what lies in between may still be off by a third of that.`,
+    byCard: {
+      act: 'Measure by a bank card beside it',
+      none: 'No card of bank-card size (85.6 x 54 mm) was seen beside the base. Lay one flat next to it and photograph both.',
+      found: (width: number, height: number) =>
+        `By the card beside it the base is ${mm(width)} x ${mm(height)} mm.`,
+      take: (width: number, height: number, name?: string) =>
+        `Take ${mm(width)} x ${mm(height)} mm${name ? ` (${name})` : ''}`,
+    },
     coarse: 'Under 8 pixels a mm fine gaps are easily missed: go closer.',
     sizes: {
       A4: 'A4, 210 x 297 mm',

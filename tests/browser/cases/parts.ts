@@ -1,7 +1,8 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import type { Bench } from '../page.test.ts';
-import { openStep, verdict } from '../stage.ts';
+import { cardFile, openStep, verdict } from '../stage.ts';
 
 /** Screen place of a place in mm: the sheet lies centred in its box with a margin of 30 px. */
 export async function onSheet(page: Page, x: number, y: number): Promise<{ x: number; y: number }> {
@@ -42,6 +43,32 @@ export function layParts(bench: () => Bench): void {
     expect(await page.getByText('Lamp L1').count()).toBe(0);
     for (let i = 0; i < 5; i++) await page.getByRole('button', { name: 'Undo' }).click();
     expect(await page.getByText('Lamp L1').count()).toBe(0);
+    await verdict(page);
+  });
+
+  test('proposes what the photograph shows and the card lacks; one tap or key takes it', async () => {
+    const { page } = bench();
+    const lines = page.locator('.part-list > li');
+    const before = await lines.count();
+    expect(await page.getByText('Seen in the photograph').count()).toBe(0);
+    await page.locator('.part-list').getByText('Lamp B3', { exact: true }).click();
+    await page.locator('.part-list li.open').getByRole('button', { name: 'Delete' }).click();
+    const take = page.getByRole('button', { name: /^Take the lamp at/ });
+    await take.focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => lines.count()).toBe(before);
+    expect(await take.count()).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByLabel('Move and pick').check();
+    const card = JSON.parse(readFileSync(cardFile, 'utf8')) as {
+      lamps: { id: string; plus: number[]; minus: number[] }[];
+    };
+    const { plus, minus } = card.lamps.find(({ id }) => id === 'B3')!;
+    const at = await onSheet(page, (plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2);
+    await page.mouse.click(at.x, at.y);
+    await expect.poll(() => lines.count()).toBe(before);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
     await verdict(page);
   });
 

@@ -51,4 +51,12 @@ export function dragCorners(bench: () => Bench): void {
     const [x3, y3] = await place(0);
     expect(Math.hypot(x3 - x0, y3 - y0)).toBeLessThan(1);
   });
+
+  test('does not doubt a right size by the cell, and says that no card lies beside', async () => {
+    const { page } = bench();
+    // The cell in the picture is a CR2032, 19.7 to 20.0 mm across by IEC 60086-2.
+    expect(await page.getByText(/the scale is off by/).count()).toBe(0);
+    await page.getByRole('button', { name: 'Measure by a bank card beside it' }).click();
+    await page.getByText(/No card of bank-card size/).waitFor({ timeout: checkMs });
+  });
 }
