@@ -1,18 +1,19 @@
 import type { SquaredSheet } from '../sheet/index.ts';
 import type { Masks } from './classical.ts';
+import { sumOdds } from './sumOdds.ts';
 import { dropSpecks, fillHoles } from './specks.ts';
 import type { LearnedMap } from './types.ts';
 
 /** Chances, 0..255: copper by itself; copper where the classical mask agrees; copper that a bridge may lean on. */
 const sure = 128;
 const agreed = 85;
-const leaning = 50;
+const leaning = 80;
 /** With taps the classical mask has been taught this very photograph and may speak against the net. */
 const taughtLeaning = 25;
 const taughtSure = 215;
 
 /**
- * One mask of two: the trained net leads, the classical mask settles what the net leaves open.
+ * One mask of two: the trained nets lead, the classical mask settles what they leave open.
  * @param taught the maker has tapped copper or paper
  */
 export function fuseLearned(
@@ -26,8 +27,9 @@ export function fuseLearned(
   const held = new Uint8Array(width * height);
   const lean = taught.copper ? taughtLeaning : leaning;
   const alone = taught.paper ? taughtSure : sure;
+  const copper = sumOdds(learned.copper, seen.likelihood);
   for (let k = 0; k < strict.length; k++) {
-    const chance = learned.copper[k];
+    const chance = copper[k];
     const other = learned.lamp[k] >= sure || learned.cell[k] >= sure;
     if (other && chance < sure) continue;
     if (chance >= alone || (chance >= (taught.copper ? taughtLeaning : agreed) && seen.strict[k]))
@@ -41,5 +43,5 @@ export function fuseLearned(
     const other = learned.lamp[k] >= sure || learned.cell[k] >= sure;
     if (other && !kept[k]) filled[k] = 0;
   }
-  return { strict: dropSpecks(strict, width, height, least), filled, likelihood: learned.copper };
+  return { strict: dropSpecks(strict, width, height, least), filled, likelihood: copper };
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { double, halve } from '../../src/copper/learned/halve.ts';
 import { meanChance } from '../../src/copper/learned/meanChance.ts';
 import { closing, openThinGaps } from '../../src/copper/learned/thinGaps.ts';
+import { sumOdds } from '../../src/copper/sumOdds.ts';
 import { tiles } from '../../src/copper/learned/tiles.ts';
 import { scaleTo } from '../../src/engine/scale.ts';
 import { cv } from './openCvWasm.ts';
@@ -20,7 +21,7 @@ describe('tiles', () => {
   ])('keep every pixel of %i x %i once, by windows the net can take', (width, height) => {
     const kept = new Uint8Array(width * height);
     for (const { x, y, width: w, height: h, keep } of tiles(width, height)) {
-      expect([w % 32, h % 32]).toEqual([0, 0]);
+      expect([w % 64, h % 64]).toEqual([0, 0]);
       expect(Math.max(w, h)).toBeLessThanOrEqual(1856);
       for (const [from, start, end, length, size] of [
         [keep.x0, x, keep.x1, w, width],
@@ -94,5 +95,20 @@ describe('scaling', () => {
     cv.resize(source, target, new cv.Size(42, 34), 0, 0, cv.INTER_LINEAR);
     for (const own of [double(map, from, to), scaleTo(map, 1, from, to)])
       own.forEach((v, k) => expect(Math.abs(v - target.data[k])).toBeLessThanOrEqual(1));
+  });
+});
+
+describe('sumOdds', () => {
+  const at = (chance: number, likelihood: number) =>
+    sumOdds(Uint8Array.of(chance), Uint8Array.of(likelihood))[0];
+
+  it('is the logarithmic opinion pool with shares 0.8 and 0.2 (Genest and Zidek, Statistical Science 1, 1986)', () => {
+    // Odds 4 to 1 by the nets, e^2 to 1 by the classical eye: 0.8 ln 4 + 0.2 * 2 = ln 4.52.
+    expect(at(204, 192) / 255).toBeCloseTo(4.52 / 5.52, 2);
+  });
+
+  it('the classical eye decides where the nets are in doubt and cannot turn them where they are sure', () => {
+    expect([at(100, 255) > 128, at(156, 0) < 128]).toEqual([true, true]);
+    expect([at(250, 0) > 128, at(5, 255) < 128]).toEqual([true, true]);
   });
 });

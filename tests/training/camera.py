@@ -47,6 +47,9 @@ def jpeg(picture, strength):
     basis[0] *= math.sqrt(0.5)
     m = torch.tensor([[0.299, 0.587, 0.114], [-0.1687, -0.3313, 0.5], [0.5, -0.4187, -0.0813]], device=d)
     ycc = torch.einsum("kc,bchw->bkhw", m, picture[:, :, :h8, :w8] * 255)
+    coarse = F.interpolate(F.avg_pool2d(ycc[:, 1:], 2), scale_factor=2.0, mode="bilinear", align_corners=False)
+    halved = rgb(chance(b, 0.7, d).float()[:, None])
+    ycc = torch.cat([ycc[:, :1], ycc[:, 1:] * (1 - halved) + coarse * halved], 1)
     blocks = ycc.reshape(b, 3, h8 // 8, 8, w8 // 8, 8).permute(0, 1, 2, 4, 3, 5)
     coeff = basis @ blocks @ basis.T
     table = torch.tensor(LUMA, device=d, dtype=torch.float32)[None, None] * strength[:, None, None, None]
@@ -59,6 +62,15 @@ def jpeg(picture, strength):
     return out
 
 
+def bloom(light):
+    """What is burnt out spills over: a lens's glare, a phone's halo."""
+    b, _, h, w = light.shape
+    d = light.device
+    spill = F.avg_pool2d((light - 1).clamp(0, 4), 8)
+    spill = blur(spill, uniform((b,), 0.3, 3.5, d)) * rgb(uniform((b, 1), 0, 0.35, d) * chance(b, 0.45, d).float()[:, None])
+    return light + F.interpolate(spill, size=(h, w), mode="bilinear", align_corners=False)
+
+
 def shoot(light, scale_range=(0.4, 1.0)):
     """
     light (b, 3, h, w) linear -> sRGB 0..1 of the same size, as if photographed at a lower resolution (one for the batch)
@@ -68,16 +80,18 @@ def shoot(light, scale_range=(0.4, 1.0)):
     d = light.device
     level = light.mean((1, 2, 3), keepdim=True).clamp(min=0.02)
     light = light * rgb(torch.exp(uniform((b, 1), -0.9, 0.9, d))) * (0.35 / level) ** rgb(uniform((b, 1), 0, 0.9, d))
-    cast = torch.exp(0.07 * torch.randn(b, 3, device=d) + torch.tensor([1.0, 0, -1.0], device=d) * uniform((b, 1), -0.15, 0.35, d))
-    light = blur(light * rgb(cast), uniform((b,), 0.0, 2.2, d) ** 1.3)
+    cast = torch.exp(0.07 * torch.randn(b, 3, device=d) + torch.tensor([1.0, 0, -1.0], device=d) * uniform((b, 1), -0.18, 0.42, d))
+    light = blur(bloom(light * rgb(cast)), uniform((b,), 0.0, 2.2, d) ** 1.3)
     scale = float(torch.rand(1)) * (scale_range[1] - scale_range[0]) + scale_range[0]
     size = (int(h * scale) // 8 * 8, int(w * scale) // 8 * 8)
     small = F.interpolate(light, size=size, mode="bilinear", antialias=True, align_corners=False)
     noise = rgb(torch.exp(uniform((b, 1), math.log(0.001), math.log(0.03), d)))
     small = small + torch.randn_like(small) * noise * (small.clamp(min=0) + 0.02).sqrt()
+    # Noise smoothed away, then edges sharpened, as phones do.
+    small = blur(small, uniform((b,), 0, 1.0, d) * chance(b, 0.4, d).float())
     picture = srgb(small)
-    sharp = rgb(uniform((b, 1), 0, 1.2, d) * chance(b, 0.6, d).float()[:, None])
-    picture = picture + sharp * (picture - blur(picture, torch.full((b,), 1.1, device=d)))
+    sharp = rgb(uniform((b, 1), 0, 1.8, d) * chance(b, 0.6, d).float()[:, None])
+    picture = picture + sharp * (picture - blur(picture, uniform((b,), 0.7, 1.8, d)))
     curve = rgb(uniform((b, 1), -0.25, 0.35, d))
     picture = picture + curve * picture * (1 - picture) * (2 * picture - 1)
     picture = jpeg(picture.clamp(0, 1), torch.exp(uniform((b,), math.log(0.05), math.log(0.9), d)))

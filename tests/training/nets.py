@@ -17,47 +17,55 @@ class Block(nn.Sequential):
         super().__init__(*layers)
 
 
-class UNet(nn.Module):
+class SheetNet(nn.Module):
     """
-    Works on cells of `cell` x `cell` pixels (space to depth), so that the wide view is cheap; its answer is shuffled back to
-    full resolution. With `fine` > 0 that many maps go up to cells of 2 x 2 first and meet the picture itself there, which
-    keeps thin gaps open. In: (b, 3, h, w) in 0..1, h and w multiples of 8 * cell. Out: (b, outs, h, w) logits.
+    Copper, lamp, cell on a sheet at 10 px/mm. Most of the work is done on cells of 4 x 4 pixels and coarser, so that a wide
+    view is cheap; `fine` maps go up to cells of 2 x 2 and meet the picture itself there, which keeps thin gaps open.
+    In: (b, 3, h, w) in 0..1, h and w multiples of 64. Out: (b, 3, h, w) logits.
     """
 
-    def __init__(self, outs, cell, widths, deep, fine=0):
+    def __init__(self, widths=(32, 48, 64, 96, 80), down=(1, 1, 2, 1, 2), up=(1, 1, 1, 2), fine=4, last=12):
         super().__init__()
-        self.cell, self.fine = cell, fine
-        a, b, c, d = widths
-        self.down0 = Block(3 * cell * cell, a)
-        self.down1 = Block(a, b, 2)
-        self.down2 = Block(b, c, 2)
-        self.down3 = Block(c, d, deep)
-        self.up2 = Block(c + d, c, 2)
-        self.up1 = Block(b + c, b, 2)
-        self.up0 = Block(a + b, 4 * fine if fine else a + 8)
-        self.refine = Block(fine + 12, 16) if fine else nn.Identity()
-        self.head = nn.Conv2d(16, outs * 4, 1) if fine else nn.Conv2d(a + 8, outs * cell * cell, 1)
+        inward = (48, *widths)
+        self.downs = nn.ModuleList(Block(inward[k], inward[k + 1], down[k]) for k in range(len(widths)))
+        self.narrows = nn.ModuleList(nn.Conv2d(widths[k + 1], widths[k], 1) for k in range(len(widths) - 1))
+        self.ups = nn.ModuleList(Block(widths[k], widths[k] if k else 4 * fine, up[k]) for k in range(len(widths) - 1))
+        self.refine = Block(fine + 12, last)
+        self.head = nn.Conv2d(last, 12, 1)
 
     def forward(self, x):
         x = (x - 0.5) * 4
-        e0 = self.down0(F.pixel_unshuffle(x, self.cell))
+        seen = [self.downs[0](F.pixel_unshuffle(x, 4))]
+        for down in self.downs[1:]:
+            seen.append(down(F.max_pool2d(seen[-1], 2)))
+        y = seen.pop()
+        for k in reversed(range(len(seen))):
+            y = self.ups[k](F.interpolate(self.narrows[k](y), scale_factor=2.0, mode="nearest") + seen[k])
+        y = torch.cat([F.pixel_shuffle(y, 2), F.pixel_unshuffle(x, 2)], 1)
+        return F.pixel_shuffle(self.head(self.refine(y)), 2)
+
+
+class BaseNet(nn.Module):
+    """The base in a photograph shrunk to 256 px, on cells of 2 x 2. In: (b, 3, h, w), multiples of 16. Out: (b, 1, h, w) logits."""
+
+    def __init__(self, a=24, b=40, c=64, d=96):
+        super().__init__()
+        self.down0 = Block(12, a)
+        self.down1 = Block(a, b, 2)
+        self.down2 = Block(b, c, 2)
+        self.down3 = Block(c, d, 3)
+        self.up2 = Block(c + d, c, 2)
+        self.up1 = Block(b + c, b, 2)
+        self.up0 = Block(a + b, a + 8)
+        self.head = nn.Conv2d(a + 8, 4, 1)
+
+    def forward(self, x):
+        x = (x - 0.5) * 4
+        e0 = self.down0(F.pixel_unshuffle(x, 2))
         e1 = self.down1(F.max_pool2d(e0, 2))
         e2 = self.down2(F.max_pool2d(e1, 2))
         e3 = self.down3(F.max_pool2d(e2, 2))
         y = self.up2(torch.cat([F.interpolate(e3, scale_factor=2.0, mode="nearest"), e2], 1))
         y = self.up1(torch.cat([F.interpolate(y, scale_factor=2.0, mode="nearest"), e1], 1))
         y = self.up0(torch.cat([F.interpolate(y, scale_factor=2.0, mode="nearest"), e0], 1))
-        if not self.fine:
-            return F.pixel_shuffle(self.head(y), self.cell)
-        y = torch.cat([F.pixel_shuffle(y, 2), F.pixel_unshuffle(x, 2)], 1)
-        return F.pixel_shuffle(self.head(self.refine(y)), 2)
-
-
-def sheet_net():
-    """Copper, lamp, cell on a sheet at 10 px/mm."""
-    return UNet(outs=3, cell=4, widths=(24, 40, 64, 96), deep=3, fine=8)
-
-
-def base_net():
-    """The base in a photograph shrunk to 256 px."""
-    return UNet(outs=1, cell=2, widths=(24, 40, 64, 96), deep=3)
+        return F.pixel_shuffle(self.head(y), 2)

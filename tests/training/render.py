@@ -7,12 +7,18 @@ import torch
 from camera import blur, shoot
 from noise import chance, uniform
 from scene import Scene, box_sdf, col, cover
+from things import drawing, hand, lettering, wires
 
 
 def sheets(b, size, device):
-    """(b, 3, size, size) linear light at 10 px/mm, (b, 3, ...) truth of copper, lamp, cell, (b, 1, ...) weights."""
-    span = size / 10
-    axis = (torch.arange(size, device=device) + 0.5) / 10 - span / 2
+    """
+    A scene at 5 to 12 px/mm, still to be lit, and (b, 3, size, size) its own light, (b, 3, ...) truth of copper, lamp, cell,
+    (b, 1, ...) weights.
+    """
+    # Mostly near 10 px/mm, now and then down to 5: more of the sheet is seen then.
+    px = 0.085 + (0.04 if torch.rand(1) < 0.7 else 0.115) * float(torch.rand(1))
+    span = size * px
+    axis = (torch.arange(size, device=device) + 0.5) * px - span / 2
     y, x = torch.meshgrid(axis, axis, indexing="ij")
     x, y = x[None].expand(b, -1, -1).contiguous(), y[None].expand(b, -1, -1).contiguous()
     edge, _, _ = box_sdf(
@@ -20,29 +26,32 @@ def sheets(b, size, device):
         0.08 * torch.randn(b, device=device), uniform((b,), 0.5, 1.6, device) * span, uniform((b,), 0.5, 1.6, device) * span,
     )
     whole = chance(b, 0.6, device).float()
-    inside = torch.maximum(cover(edge, 0.1), col(whole))
-    scene = Scene(x, y, inside, 0.1, span, device)
+    inside = torch.maximum(cover(edge, px), col(whole))
+    scene = Scene(x, y, inside, px, span, device)
     draw(scene, strips=9)
-    light = scene.lit()
     truth = torch.stack([scene.copper, scene.lamp, scene.cell], 1)
     border = truth[:, :1] - blur(truth[:, :1], torch.full((b,), 2.0, device=device))
-    weight = 1 + 6 * scene.fine[:, None] + 2 * border.abs()
+    weight = 1 + 8 * scene.fine[:, None] + 2 * border.abs()
     weight = weight * (1 - scene.unknown[:, None])
-    return light, truth, weight
+    return scene, scene.light_in, truth, weight
 
 
 def draw(scene, strips):
     scene.ground()
+    drawing(scene, 3, 0.2)
     scene.matte(2, 0.25)
     scene.lay_copper(strips)
+    lettering(scene, 0.25)
     scene.solder(0.15)
-    scene.lamps(4)
+    scene.lamps(5)
     scene.coin(0.3)
     scene.covers()
+    wires(scene, 2, 0.15)
+    hand(scene, 0.14)
 
 
 def photographs(b, size, device):
-    """Linear light of photographs (b, 3, 2 * size, 2 * size) and the base's mask (b, 1, ...)."""
+    """The scene, linear light of photographs (b, 3, 2 * size, 2 * size) and the base's mask (b, 1, ...)."""
     big = size * 2
     width, height = uniform((b,), 70, 220, device), uniform((b,), 70, 220, device)
     grid = mm_grid(b, big, width, height, device)
@@ -62,8 +71,8 @@ def photographs(b, size, device):
     scene.light_in = scene.light_in * (1 - on_table) + scene.table() * on_table
     scene.shade(base, 1.5, col(uniform((b,), 0, 0.5, device)) * (1 - inside))
     clutter(scene, base)
-    light = blur(scene.lit(), uniform((b,), 0.3, 1.5, device))
-    return light, truth[:, None]
+    light = blur(scene.lit(scene.light_in), uniform((b,), 0.3, 1.5, device))
+    return scene, light, truth[:, None]
 
 
 def clutter(scene, base):

@@ -37,13 +37,28 @@ def col(t):
     return t[:, None, None]
 
 
-def box_sdf(x, y, cx, cy, angle, half_u, half_v):
-    """Signed distance to an oriented box, and its own coordinates u (along), v (across); parameters are (b,)."""
+def box_sdf(x, y, cx, cy, angle, half_u, half_v, curve=None):
+    """
+    Signed distance to an oriented box, and its own coordinates u (along), v (across); parameters are (b,). With `curve`
+    (1/mm) its middle line is an arc, a closed ring where it is long enough.
+    """
     c, s = torch.cos(angle), torch.sin(angle)
     dx, dy = x - col(cx), y - col(cy)
     u = dx * col(c) + dy * col(s)
     v = -dx * col(s) + dy * col(c)
+    if curve is not None:
+        u, v = bent(u, v, col(curve))
     return torch.maximum(u.abs() - col(half_u), v.abs() - col(half_v)), u, v
+
+
+def bent(u, v, curve):
+    """Length along and distance from an arc that leaves (0, 0) along u."""
+    straight = curve.abs() < 1e-3
+    radius = 1 / torch.where(straight, torch.full_like(curve, 1e-3), curve)
+    side = torch.sign(radius)
+    around = radius * torch.atan2(u * side, (radius - v) * side)
+    off = radius - side * torch.sqrt(u * u + (radius - v) ** 2)
+    return torch.where(straight, u, around), torch.where(straight, v, off)
 
 
 def cover(sdf, mm_per_px):
@@ -65,6 +80,9 @@ class Scene:
         self.cell = torch.zeros_like(x)
         self.fine = torch.zeros_like(x)
         self.unknown = torch.zeros_like(x)
+        # Where the light comes from: a thing 1 mm high throws its shadow this far (mm), this dark.
+        self.sun = uniform((self.b, 2), -1.3, 1.3, device)
+        self.gloom = uniform((self.b,), 0, 0.99, device) * chance(self.b, 0.7, device).float()
         # A turned, shifted frame in 0..1 for textures.
         self.tu = x / span + 0.5 + 0.13
         self.tv = y / span + 0.5 - 0.07
@@ -84,6 +102,9 @@ class Scene:
         paper = self.blotches(paper)
         paper = self.lines(paper)
         table = self.table()
+        # Now and then the tape lies on wood, cloth or a dark desk itself.
+        stuff = chance(b, 0.07, d).float()[:, None, None, None]
+        paper = paper * (1 - stuff) + self.table() * stuff
         m = self.inside[:, None]
         self.light_in = paper * m + table * (1 - m)
 
@@ -99,6 +120,8 @@ class Scene:
         plain = self.noise(30) * 0.3 + self.noise(200)
         kind = torch.randint(3, (b,), device=d)[:, None, None, None]
         texture = torch.where(kind == 0, wood * 0.22, torch.where(kind == 1, plain * 0.10, plain * 0.03))
+        carpet = 0.25 * self.noise(200) + 0.2 * torch.randn(b, 1, self.h, self.w, device=d)
+        texture = torch.where(rgb(chance(b, 0.2, d)[:, None]), carpet, texture)
         pitch = col(uniform((b,), 5, 25, d))
         grid = ((u * 300) % pitch).minimum((v * 300) % pitch) < col(uniform((b,), 0.2, 0.5, d))
         grid = (grid & (kind[:, 0] == 1)).float()[:, None] * 0.25
@@ -106,42 +129,55 @@ class Scene:
 
     def blotches(self, paper):
         b, d = self.b, self.device
-        for _ in range(4):
-            on = chance(b, 0.25, d).float()[:, None, None, None]
+        for _ in range(5):
+            on = chance(b, 0.28, d).float()[:, None, None, None]
             ragged = col(uniform((b,), 0.05, 0.7, d))[:, None]
-            field = self.noise(6) + ragged * self.noise(30) + 0.5 * ragged * self.noise(110)
+            large = col(torch.rand(b, device=d))[:, None]
+            field = (1 - large) * self.noise(6) + 1.3 * large * self.noise(2) + ragged * self.noise(30) + 0.5 * ragged * self.noise(110)
             level = col(uniform((b,), -0.2, 1.2, d))[:, None]
             soft = col(torch.exp(uniform((b,), math.log(0.02), math.log(0.3), d)))[:, None]
             shape = torch.sigmoid((field - level) / soft)
             rim = torch.exp(-(((field - level) / 0.12) ** 2)) * 0.35
             strength = col(uniform((b,), 0.15, 0.95, d))[:, None]
             paint = rgb(pick(b, PAINTS, d) * uniform((b, 3), 0.8, 1.3, d))
+            grainy = rgb(uniform((b, 1), 0, 0.12, d) * chance(b, 0.6, d).float()[:, None])
+            paint = paint * (1 + grainy * (self.noise(200) + self.noise(90))).clamp(min=0.3)
             mix = (on * strength * (shape + rim * shape)).clamp(0, 1)
             paper = paper * (1 - mix) + mix * paint * (0.35 + 0.65 * paper / 0.85)
         return paper
 
     def lines(self, paper):
-        """Ruled lines, pencil, ink."""
+        """Ruled or squared paper, pencil, ink."""
         b, d = self.b, self.device
         on = chance(b, 0.15, d).float()[:, None, None]
         pitch = col(uniform((b,), 4, 9, d))
-        rule = ((self.y % pitch) < col(uniform((b,), 0.15, 0.35, d))).float() * on * 0.35
+        thick = col(uniform((b,), 0.15, 0.35, d))
+        across = ((self.x % pitch) < thick).float() * col(chance(b, 0.5, d).float())
+        rule = torch.maximum(((self.y % pitch) < thick).float(), across) * on * col(uniform((b,), 0.15, 0.6, d))
         paper = paper * (1 - rule[:, None] * rgb(uniform((b, 3), 0.1, 1, d)))
         for _ in range(5):
             on = chance(b, 0.4, d).float()
-            sdf, _, _ = self.box(half_u=uniform((b,), 4, 60, d), half_v=uniform((b,), 0.08, 0.4, d))
+            sdf, u, _ = self.box(uniform((b,), 4, 60, d), uniform((b,), 0.08, 0.4, d), curve=self.arcs(0.35, 3))
+            dash = col(uniform((b,), 1, 4, d))
+            sdf = sdf + ((u % (2 * dash)) > dash).float() * col(chance(b, 0.3, d).float())
             wobble = self.noise(20)[:, 0] * 0.15
             ink = cover(sdf + wobble, self.px) * col(on * uniform((b,), 0.2, 0.9, d))
             paper = paper * (1 - ink[:, None] * (1 - rgb(uniform((b, 3), 0.02, 0.35, d))))
         return paper
 
-    def box(self, half_u, half_v, angle=None, cx=None, cy=None):
+    def box(self, half_u, half_v, angle=None, cx=None, cy=None, curve=None):
         b, d = self.b, self.device
         half = self.span / 2
         cx = uniform((b,), -half, half, d) if cx is None else cx
         cy = uniform((b,), -half, half, d) if cy is None else cy
         angle = uniform((b,), 0, math.pi, d) if angle is None else angle
-        return box_sdf(self.x, self.y, cx, cy, angle, half_u, half_v)
+        return box_sdf(self.x, self.y, cx, cy, angle, half_u, half_v, curve)
+
+    def arcs(self, p, least):
+        """Curvatures (1/mm) of either sign with radii from `least` mm up, for a share p; 0 for the rest."""
+        b, d = self.b, self.device
+        radius = least * torch.exp(uniform((b,), 0, 2.5, d)) * torch.where(chance(b, 0.5, d), 1.0, -1.0)
+        return torch.where(chance(b, p, d), 1 / radius, torch.zeros_like(radius))
 
     # -- things ---------------------------------------------------------------------------------------------------
 
@@ -150,9 +186,9 @@ class Scene:
         b, d = self.b, self.device
         for _ in range(n):
             on = chance(b, p, d)
-            narrow = chance(b, 0.5, d)
+            narrow = chance(b, 0.25, d)
             half_v = torch.where(narrow, uniform((b,), 1, 4, d), uniform((b,), 4, 15, d))
-            sdf, u, v = self.box(uniform((b,), 4, 30, d), half_v)
+            sdf, u, v = self.box(uniform((b,), 4, 30, d), half_v, curve=self.arcs(0.2, 20))
             m = cover(sdf, self.px) * col(on.float())
             colour = pick(b, PAINTS, d) * uniform((b, 3), 0.6, 1.3, d)
             stripes = 1 + 0.15 * torch.sin(u * 2.5) * col((torch.rand(b, device=d) < 0.3).float())
@@ -169,6 +205,15 @@ class Scene:
         """A thin thing's contact shadow, outside its edge."""
         dark = torch.exp(-(sdf.clamp(min=0) / depth)) * (sdf > 0) * strength
         self.light_in = self.light_in * (1 - dark[:, None])
+
+    def cast(self, cx, cy, turn, half_u, half_v, height, on, corner=0.0):
+        """The shadow that a thing `height` mm high throws away from the light, drawn before the thing itself."""
+        dark = torch.zeros_like(self.x)
+        for share in (0.35, 0.7, 1.0):
+            x, y = cx + self.sun[:, 0] * height * share, cy + self.sun[:, 1] * height * share
+            sdf, _, _ = box_sdf(self.x, self.y, x, y, turn, half_u - corner, half_v - corner)
+            dark = torch.maximum(dark, torch.sigmoid(-(sdf - col(corner * torch.ones_like(cx))) / (0.08 + 0.1 * col(height) * share)))
+        self.light_in = self.light_in * (1 - dark * col(self.gloom * on.float()))[:, None]
 
     def solder(self, p):
         b, d = self.b, self.device
@@ -192,12 +237,17 @@ class Scene:
         facets = torch.round(self.noise(50, 2) * 2.2) / 2.2
         fields = (self.noise(10, 2), self.noise(28, 2), ridged, self.noise(100, 2), facets)
         self.creases = 1.6 * rough * sum(share[:, k : k + 1] * field for k, field in enumerate(fields))
+        # A lamp seen in the foil burns a stretch of it out.
+        place = uniform((b, 2), -0.5, 0.5, d) * self.span
+        r2 = (self.x - col(place[:, 0])) ** 2 + (self.y - col(place[:, 1])) ** 2
+        burst = torch.exp(uniform((b,), 0, 3.2, d)) * chance(b, 0.35, d).float()
+        self.burst = col(burst) * torch.exp(-r2 / col(torch.exp(uniform((b,), 2.5, 6.5, d))))
         self.sweep = uniform((b, 2, 1, 1), -0.6, 0.6, d)
         tint = torch.tensor([0.955, 0.637, 0.538], device=d)
         pale = rgb(uniform((b, 1), 0.0, 1.0, d) ** 2 * 0.85)
         self.tint = rgb(tint[None].expand(b, 3)) * (1 - pale) + pale * 0.75
-        brown = chance(b, 0.3, d).float()[:, None, None, None] * torch.sigmoid(self.noise(10) * 2)
-        oxide = rgb(pick(b, [(0.5, 0.3, 0.15), (0.35, 0.25, 0.2), (0.3, 0.45, 0.4), (0.6, 0.35, 0.4)], d))
+        brown = chance(b, 0.4, d).float()[:, None, None, None] * torch.sigmoid(self.noise(10) * 2)
+        oxide = rgb(pick(b, [(0.5, 0.3, 0.15), (0.35, 0.25, 0.2), (0.3, 0.45, 0.4), (0.2, 0.5, 0.4), (0.6, 0.35, 0.4)], d))
         self.tint = self.tint * (1 - 0.6 * brown) + 0.6 * brown * oxide
 
     def strip(self, cx, cy, angle, half_u, half_v, on):
@@ -206,7 +256,8 @@ class Scene:
         Truth follows: where it is cut the paper shows.
         """
         b, d = self.b, self.device
-        sdf, u, v = self.box(half_u, half_v, angle, cx, cy)
+        sdf, u, v = self.box(half_u, half_v, angle, cx, cy, self.arcs(0.15, 10))
+        self.lifted(u, v, half_u, half_v, on)
         burr = self.noise(60)[:, 0] * col(uniform((b,), 0.0, 0.12, d))
         sdf = sdf + burr
         self.traced(sdf, on)
@@ -219,7 +270,7 @@ class Scene:
         lines = torch.sign(lines) * lines.abs() ** 0.5 * col(uniform((b,), 0, 0.12, d))
         nu = self.creases[:, 0] + col(lean[:, 0]) + bend + lines + self.x * self.sweep[:, 0] / 100
         nv = self.creases[:, 1] + col(lean[:, 1]) + 0.6 * lines + self.y * self.sweep[:, 1] / 100
-        seen = self.seen_room(nu, nv)
+        seen = self.seen_room(nu, nv) * (1 + self.burst[:, None]) + 0.3 * self.burst[:, None]
         edge = (1 - (sdf.abs() / 0.12).clamp(0, 1)) * col(uniform((b,), -0.5, 0.8, d))
         colour = self.tint * seen * (1 + edge[:, None]).clamp(0.1)
         self.over(m, colour, keep=True)
@@ -227,6 +278,15 @@ class Scene:
         self.copper = torch.maximum(self.copper, m)
         self.fine = torch.maximum(self.fine, near_cut * col(on.float() * self.has_cut))
         self.last = (cx, cy, angle, half_u, half_v)
+
+    def lifted(self, u, v, half_u, half_v, on):
+        """The shadow of a strip that curls off the paper towards an end."""
+        b, d = self.b, self.device
+        on = col((on & chance(b, 0.12, d)).float() * uniform((b,), 0.3, 0.95, d)) * self.inside
+        lift = col(uniform((b,), -4, 4, d)) * (0.5 + 0.5 * u / col(half_u)).clamp(0, 1) ** 2
+        sdf = torch.maximum(u.abs() - col(half_u), (v - lift).abs() - col(half_v))
+        soft = col(uniform((b,), 0.1, 1.0, d))
+        self.light_in = self.light_in * (1 - torch.sigmoid(-sdf / soft) * on)[:, None]
 
     def traced(self, sdf, on):
         """A pencil outline that the strip was laid by."""
@@ -262,7 +322,7 @@ class Scene:
             window = (smooth(b, n, n, 5, d) > rgb(uniform((b, 1), -0.2, 2.5, d))).float()
             lamps = torch.where(rgb(chance(b, 0.4, d)[:, None]), window, lamps)
             tint = 1 + 0.2 * torch.randn(b, 3, n, n, device=d) * rgb(chance(b, 0.4, d).float()[:, None])
-            tint = tint * rgb(1 + 0.1 * torch.randn(b, 3, device=d))
+            tint = tint * rgb(torch.exp(torch.randn(b, 3, device=d) * uniform((b, 1), 0, 0.35, d)))
             self.room_grid = ((level + lamps * rgb(uniform((b, 1), 0.6, 6, d))) * tint).clamp(0.002, 8)
         return at(self.room_grid, nu + 0.5, nv + 0.5)
 
@@ -272,7 +332,7 @@ class Scene:
         self.begin_copper()
         base = uniform((b,), -0.15, 0.15, d) + chance(b, 0.25, d).float() * uniform((b,), 0, math.pi, d)
         half = self.span / 2
-        usual = uniform((b,), 1.0, 3.6, d)
+        usual = 1.0 + 3.4 * torch.rand(b, device=d) ** 1.3
         for k in range(n):
             on = chance(b, 0.75, d)
             turn = chance(b, 0.5, d).float() * (math.pi / 2) + chance(b, 0.06, d).float() * uniform((b,), 0, 1.6, d)
@@ -341,9 +401,9 @@ class Scene:
             x0 = torch.where(free, uniform((b,), -half, half, d), cx + torch.cos(angle) * t)
             y0 = torch.where(free, uniform((b,), -half, half, d), cy + torch.sin(angle) * t)
             turn = angle + (math.pi / 2) * chance(b, 0.5, d).float()
-            on = chance(b, 0.6, d)
+            on = chance(b, 0.65, d)
             round_ = chance(b, 0.3, d)
-            hu, hv = uniform((b,), 0.8, 3.6, d), uniform((b,), 0.6, 2.2, d)
+            hu, hv = uniform((b,), 0.8, 4.5, d), uniform((b,), 0.6, 2.4, d)
             sdf, u, v = self.box(hu, hv, turn, x0, y0)
             radius = uniform((b,), 1.4, 2.7, d)
             disc = torch.sqrt(u * u + v * v) - col(radius)
@@ -351,15 +411,17 @@ class Scene:
             legs, _, _ = self.box(uniform((b,), 5, 14, d), uniform((b,), 0.2, 0.35, d), turn, x0, y0)
             leg = cover(legs, self.px) * col((on & round_).float())
             self.over(leg, rgb(uniform((b, 1), 0.1, 0.8, d)).expand(-1, 3, 1, 1))
+            tall = uniform((b,), 0.5, 2.2, d) * torch.where(round_, 2.0, 1.0)
+            self.cast(x0, y0, turn, torch.where(round_, radius, hu), torch.where(round_, radius, hv), tall, on)
             self.shade(body, 0.5, col(on.float() * uniform((b,), 0, 0.5, d)))
             m = cover(body, self.px) * col(on.float())
             self.over(m, self.lamp_colour(u, v, hu, radius, round_))
             self.lamp = torch.maximum(self.lamp, m)
-            self.glow(x0, y0, on & chance(b, 0.08, d))
+            self.glow(x0, y0, on & chance(b, 0.14, d))
 
     def lamp_colour(self, u, v, hu, radius, round_):
         b, d = self.b, self.device
-        case = rgb(pick(b, [(0.85, 0.85, 0.85), (0.6, 0.62, 0.65), (0.05, 0.25, 0.12), (0.8, 0.78, 0.7), (0.08, 0.08, 0.08)], d))
+        case = rgb(uniform((b, 1), 0.8, 1.1, d) * pick(b, [(0.85, 0.85, 0.85), (0.6, 0.62, 0.65), (0.05, 0.25, 0.12), (0.8, 0.78, 0.7), (0.08, 0.08, 0.08)], d))
         ends = ((u.abs() > col(hu) * 0.7) & ~col(round_)).float()[:, None]
         case = case * (1 - ends) + ends * rgb(uniform((b, 1), 0.3, 0.8, d))
         r = torch.sqrt(u * u + v * v)
@@ -373,9 +435,9 @@ class Scene:
     def glow(self, cx, cy, on):
         b, d = self.b, self.device
         r2 = (self.x - col(cx)) ** 2 + (self.y - col(cy)) ** 2
-        wide = torch.exp(-r2 / col(uniform((b,), 10, 150, d))) + 4 * torch.exp(-r2 / 4)
+        wide = torch.exp(-r2 / col(uniform((b,), 10, 150, d))) + 4 * torch.exp(-r2 / col(uniform((b,), 2, 12, d)))
         colour = rgb(pick(b, [(1, 0.15, 0.1), (1, 0.7, 0.3), (0.9, 0.95, 1), (0.2, 0.4, 1), (0.2, 1, 0.3)], d))
-        self.light_in = self.light_in + wide[:, None] * colour * col(on.float() * uniform((b,), 0.2, 1.2, d))[:, None]
+        self.light_in = self.light_in + wide[:, None] * colour * col(on.float() * torch.exp(uniform((b,), -1.6, 1.2, d)))[:, None]
 
     def coin(self, p):
         b, d = self.b, self.device
@@ -385,7 +447,13 @@ class Scene:
         on = chance(b, p, d)
         dx, dy = self.x - col(cx), self.y - col(cy)
         r = torch.sqrt(dx * dx + dy * dy)
-        self.shade(r - col(radius), 1.0, col(on.float() * 0.5))
+        self.shade(r - col(radius), 1.0, col(on.float() * uniform((b,), 0, 0.7, d)))
+        dark = torch.zeros_like(r)
+        for share in (0.3, 0.65, 1.0):
+            far = 3.2 * share * self.sun
+            off = torch.sqrt((dx - col(far[:, 0])) ** 2 + (dy - col(far[:, 1])) ** 2) - col(radius)
+            dark = torch.maximum(dark, torch.sigmoid(-off / (0.1 + 0.4 * share)))
+        self.light_in = self.light_in * (1 - dark * col(self.gloom * on.float()))[:, None]
         theta = torch.atan2(dy, dx)
         brushed = self.seen_room(0.25 * torch.sin(theta * 2) + 0.1 * dx / 10, 0.2 * torch.cos(theta) + dy / 40)
         grey = brushed.mean(1, keepdim=True) * 0.7 + 0.12
@@ -398,17 +466,11 @@ class Scene:
         self.cell = torch.maximum(self.cell, m)
 
     def covers(self):
-        """Patches, fingers, tools, clear tape: what may lie over copper."""
+        """Patches, tools, clear tape: what may lie over copper."""
         b, d = self.b, self.device
         on = chance(b, 0.15, d).float()
         sdf, _, _ = self.box(uniform((b,), 4, 14, d), uniform((b,), 4, 14, d))
         self.over(cover(sdf, self.px) * col(on), rgb(pick(b, PAPERS + PAINTS, d)) * (1 + 0.02 * self.noise(120)))
-        on = chance(b, 0.12, d).float()
-        sdf, u, v = self.box(uniform((b,), 15, 40, d), uniform((b,), 5, 9, d))
-        skin = rgb(pick(b, [(0.75, 0.5, 0.4), (0.6, 0.38, 0.28), (0.4, 0.24, 0.16), (0.2, 0.12, 0.08), (0.85, 0.62, 0.55)], d))
-        fade = (1 - 0.35 * (v.abs() / 8).clamp(0, 1))[:, None]
-        self.shade(sdf - 2, 2.0, col(on * 0.5))
-        self.over(cover(sdf - 2, self.px) * col(on), skin * fade * (1 + 0.05 * self.noise(60)))
         on = chance(b, 0.12, d).float()
         sdf, u, v = self.box(uniform((b,), 20, 60, d), uniform((b,), 1.5, 4, d))
         tool = rgb(torch.rand(b, 3, device=d) ** 1.5) * (1 + 0.4 * torch.sin(v))[:, None]
@@ -435,8 +497,8 @@ class Scene:
         within = torch.sigmoid((edge - rgb(uniform((b, 1), -1.2, 1.2, d))) / hard + grain)
         return (1 - rgb(torch.exp(uniform((b, 1), math.log(0.01), math.log(0.8), d)))) * within
 
-    def lit(self):
-        """Lamps, shadows and spots over the whole picture."""
+    def lit(self, picture):
+        """The picture (b, 3, h, w) under lamps, shadows and spots of its own; each call lights it anew."""
         b, d = self.b, self.device
         field = 1 + 0.35 * torch.tanh(self.noise(2)) * col(uniform((b,), 0, 1, d))[:, None]
         for straight in (False, True, True):
@@ -447,4 +509,4 @@ class Scene:
         pool = (rgb(uniform((b, 1), 0.01, 0.2, d)) + torch.exp(-r2[:, None] / rgb(uniform((b, 1), 0.02, 0.3, d)))) * 1.3
         field = field * (1 - spot) + spot * pool
         haze = col(uniform((b,), 0, 0.03, d))[:, None]
-        return self.light_in * field + haze
+        return picture * field + haze

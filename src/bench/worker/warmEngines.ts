@@ -7,22 +7,23 @@ import { loadOpenCv } from '../../engine/openCv.ts';
  * @param onShare told shares 0..1 of the way
  */
 export async function warmEngines(onShare: (share: number) => void = () => undefined): Promise<void> {
-  const shares = [0, 0, 0];
+  const shares = [0, 0, 0, 0];
   const tell = (part: number, share: number) => {
     shares[part] = share;
     onShare(shares.reduce((sum, each) => sum + each, 0) / shares.length);
   };
   const starts = [
-    openNet('base.onnx')
-      .then(runIn)
-      .finally(() => tell(0, 1)),
-    openNet('sheet.onnx')
-      .then(runIn)
-      .finally(() => tell(1, 1)),
-    loadOpenCv((share) => tell(2, share)),
+    ...nets.map((file, part) =>
+      openNet(file)
+        .then(runIn)
+        .finally(() => tell(part, 1)),
+    ),
+    loadOpenCv((share) => tell(nets.length, share)),
   ];
   await Promise.allSettled(starts);
 }
+
+const nets = ['base.onnx', 'sheet.onnx', 'wide.onnx'];
 
 const blank = { side: 128, times: 3 };
 

@@ -34,20 +34,20 @@ export async function seeCopperLearned(sheet: SquaredSheet): Promise<LearnedCopp
   return seen;
 }
 
-/** The net's mean over two scales: the half one sees twice as far, the full one keeps thin gaps open. */
+/** The mean of two nets: one sees the halved sheet and so twice as far, the other at full scale keeps thin gaps open. */
 async function readTwice(picture: RgbPicture): Promise<LearnedCopper> {
   const { width, height } = picture;
   const half = halve(picture);
-  const far = await read(half);
-  const near = await read(picture);
+  const far = await read('wide.onnx', half);
+  const near = await read('sheet.onnx', picture);
   const seen = { ...near };
   for (const name of names) seen[name] = meanChance(near[name], double(far[name], half, picture));
   openThinGaps(seen.copper, near.copper, width, height, netPxPerMm);
   return seen;
 }
 
-async function read(picture: RgbPicture): Promise<LearnedCopper> {
-  const net = await openNet('sheet.onnx');
+async function read(weights: string, picture: RgbPicture): Promise<LearnedCopper> {
+  const net = await openNet(weights);
   const area = picture.width * picture.height;
   const seen = { copper: new Uint8Array(area), lamp: new Uint8Array(area), cell: new Uint8Array(area) };
   for (const tile of tiles(picture.width, picture.height)) {

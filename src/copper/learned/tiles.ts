@@ -9,8 +9,8 @@ export interface Tile {
   keep: { x0: number; y0: number; x1: number; y1: number };
 }
 
-/** The net halves its picture five times over, so its windows are whole multiples of this. */
-const grain = 32;
+/** The net halves its picture six times over, so its windows are whole multiples of this. */
+const grain = 64;
 /** Largest window: an A6 sheet with margins at 10 px/mm goes in one piece, an A3 in parts of bounded memory. */
 const largest = 1536;
 /** Half the overlap of neighbouring windows: past it the net's view hardly reaches. */
