@@ -36,7 +36,7 @@ function squaredImage({ sheet: { rgb, width, height } }: Checked) {
 
 async function reportOf(checked: Checked, kind: string): Promise<string | Uint8Array> {
   const images = { squared: await encoded(checked) };
-  if (kind === '.svg') return svgRecord(checked, checked.card);
+  if (kind === '.svg') return svgRecord(checked, checked.power, checked.card);
   if (kind === '.pdf') {
     return pdfRecord(checked, checked.power, checked.card, { images, fonts: await fontsInNode() });
   }

@@ -3,6 +3,7 @@ import { cardSchema, type Card } from '../../src/card/index.ts';
 import type { Point } from '../../src/geometry/index.ts';
 import type { Finding } from '../../src/net/index.ts';
 import { statesOf } from '../../src/net/states.ts';
+import { solveStates, type PowerReport } from '../../src/power/index.ts';
 import type { Recordable } from '../../src/record/index.ts';
 import { drawnCard } from '../power/drawnCard.ts';
 
@@ -49,6 +50,11 @@ export function harbour(findings: Finding[] = []): { checked: Recordable; card: 
     timingsMs: { decode: 12.345, square: 3 },
   };
   return { checked, card };
+}
+
+/** What lights of it, worked out in full. */
+export function powerOf({ netlist, traced }: Recordable, card: Card): PowerReport {
+  return solveStates(netlist, traced, card);
 }
 
 /** Pads by the plan: beams hang between the plus rail and their own strips, windows between the rails. */

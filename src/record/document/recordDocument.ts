@@ -5,6 +5,7 @@ import { recordWords as words } from '../../words/record.ts';
 import { markedSheet } from '../drawing/markedSheet.ts';
 import { sayLength } from '../lengths.ts';
 import type { Recordable, RecordImages } from '../types.ts';
+import { lampStrips } from './lampStrips.ts';
 import { diagram } from '../diagram/diagram.ts';
 import { redrawn } from '../drawing/redrawn.ts';
 import { findingBlocks } from './findingBlocks.ts';
@@ -35,6 +36,7 @@ export function recordDocument(
       ...findingBlocks(checked, card, images.squared),
       ...drawingBlocks(checked, card),
       ...stateTable(power),
+      ...lampStrips(power, card),
       ...powerBlocks(power),
       ...netTable(checked, card),
       ...partsTable(card),

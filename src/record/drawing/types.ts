@@ -1,3 +1,4 @@
+import type { LampColour } from '../../card/index.ts';
 import type { Box, Point } from '../../geometry/index.ts';
 
 /** A picture as base64, ready for a page. */
@@ -9,7 +10,19 @@ export interface EncodedImage {
 }
 
 /** The inks of a proof sheet. */
-export type Ink = 'graphite' | 'grey' | 'faint' | 'paper' | 'copper' | 'foil' | 'lamp';
+export type Ink =
+  | 'graphite'
+  | 'grey'
+  | 'faint'
+  | 'paper'
+  | 'copper'
+  | 'foil'
+  | 'lamp'
+  /** Ground and pencil of a drawing of light. */
+  | 'night'
+  | 'chalk'
+  /** The light of a lamp. */
+  | `light ${LampColour}`;
 
 interface Stroke {
   stroke?: Ink;
