@@ -36,7 +36,7 @@ describe('what a photograph suggests', () => {
     expect(near.map((found) => found.length)).toEqual(card.lamps.map(() => 1));
     expect(lamps).toHaveLength(card.lamps.length);
     expect(cell).toBeUndefined();
-  }, 60_000);
+  }, 240_000);
 
   it('is the cell by its circle, which agrees with its known diameter (IEC 60086-2, CR2032: 19.7 to 20.0 mm)', async () => {
     const found = await suggested('gap-and-reversed');
@@ -50,7 +50,7 @@ describe('what a photograph suggests', () => {
     const bare = openSuggestions(found, { ...card, lamps: card.lamps.slice(1), cell: undefined });
     expect(bare.lamps).toHaveLength(1);
     expect(bare.cell).toBe(found.cell);
-  }, 60_000);
+  }, 240_000);
 
   it('warns where the base is given a tenth too large', async () => {
     const found = await suggested('gap-and-reversed', 1.1);
@@ -60,5 +60,5 @@ describe('what a photograph suggests', () => {
     expect(scale.agrees).toBe(false);
     expect(scale.ratio).toBeGreaterThan(1.03);
     expect(scale.say).toMatch(/scale/);
-  }, 60_000);
+  }, 240_000);
 });
