@@ -14,6 +14,7 @@ export function fullText({ photo, status, json }: Answer): string[] {
       `     ${f.say}`,
       `     ${f.do}`,
     ]),
+    ...(json.scale?.say ? [json.scale.say] : []),
     ...(json.not_seen.length > 0 ? [cliWords.notSeen, ...json.not_seen.map((s) => `   - ${s}`)] : []),
   ];
 }
