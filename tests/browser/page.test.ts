@@ -46,8 +46,8 @@ describe('the page', { timeout: 240_000 }, () => {
   dragCorners(bench);
   recordCases(bench);
   shareCases(bench);
-  classroomCases(bench);
   keepCases(bench);
+  classroomCases(bench);
   everySize(bench);
   cameraCases(bench);
   test('complains of nothing and asks no other origin for anything', () => {
