@@ -46,7 +46,7 @@ export function logistic(events: Event[], ridge: number, costOfFalse: number): n
   return descend(size + 1, (weights, gradient) => {
     for (const { features, right } of events) {
       const p = 1 / (1 + Math.exp(-dot(features, weights) - weights[size]));
-      const pull = ((right ? p - 1 : costOfFalse * p) * 1) / events.length;
+      const pull = (right ? p - 1 : costOfFalse * p) / events.length;
       for (let k = 0; k < size; k++) gradient[k] += pull * features[k];
       gradient[size] += pull;
     }
