@@ -20,7 +20,8 @@ export function openCardText(
   name: string,
 ): { card: Card; photo?: SavedPhoto; again: SavedPhoto[] } {
   const card = parseCard(text, name);
-  const isWithin = ({ sheet, base64 }: CardPhoto) => sheet === 'base' && base64 !== undefined;
+  const isWithin = ({ sheet, base64, before }: CardPhoto) =>
+    sheet === 'base' && base64 !== undefined && before === undefined;
   const within = card.photos.flatMap((photo, i) =>
     isWithin(photo) ? [{ ...photo, key: `photos[${i}]` }] : [],
   );

@@ -142,10 +142,12 @@ const plan = z.strictObject({
 const photo = z.strictObject({
   /** File name; at the terminal a path from the card file's folder on. */
   name: z.string().max(400),
-  /** 'base' or the id of a flap. Of several of the base the last is the base as it is now, the others are earlier. */
+  /** 'base' or the id of a flap. Of several of the base without `before` the last is the base as it is now. */
   sheet: z.string().min(1).max(40).default('base'),
   /** The patch that had just been laid when the base was photographed. */
   after: id.optional(),
+  /** An earlier photograph of the base: the patch that was laid next. */
+  before: id.optional(),
   /** The photographed sheet's own size, where it is not the base's: a flap (its outline's unless given), a spread. */
   size_mm: z.tuple([number.min(10).max(2000), number.min(10).max(2000)]).optional(),
   /** The fold line in the photographed sheet's own frame, its ends in the order of the flap's fold on the base. */

@@ -7,4 +7,4 @@ export { renewFrom } from './renew.ts';
 export type { Work } from './renew.ts';
 export type { ShotFate } from './shots.ts';
 export type { Checked, StageName, Verdict } from './types.ts';
-export type { SheetFate, SheetPhoto } from './sheets/index.ts';
+export type { JoinedSheets, SheetFate, SheetPhoto } from './sheets/index.ts';

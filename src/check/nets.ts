@@ -1,10 +1,9 @@
 import type { Card } from '../card/index.ts';
-import { buildNetlist, ranked } from '../net/index.ts';
 import type { Netlist } from '../net/index.ts';
 import { comparePlan } from '../plan/index.ts';
 import type { PlanComparison } from '../plan/index.ts';
 import type { Traced } from '../trace/index.ts';
-import { cardWithSheets, sheetFindings } from './sheets/index.ts';
+import { cardWithSheets, netsOfSheets } from './sheets/index.ts';
 import type { JoinedSheets } from './sheets/index.ts';
 import { mergeFindings } from './mergeFindings.ts';
 
@@ -18,9 +17,7 @@ export function nets(
   joined?: JoinedSheets,
 ): { netlist: Netlist; compared?: PlanComparison } {
   const card = cardWithSheets(given, joined?.beneath);
-  const own = buildNetlist(traced, card);
-  const told = joined ? sheetFindings(joined, card) : [];
-  const built = told.length > 0 ? { ...own, findings: ranked([...told, ...own.findings]) } : own;
+  const built = netsOfSheets(traced, given, joined);
   if (!card.plan || card.plan.strips.length === 0) return { netlist: built };
   const compared = comparePlan(traced, card);
   return { netlist: { ...built, findings: mergeFindings(built.findings, compared, card) }, compared };

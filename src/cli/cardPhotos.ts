@@ -26,7 +26,10 @@ export async function cardPhotos(card: Card, cardPath: string): Promise<CardPhot
   const files = card.photos
     .filter(({ base64, sheet }) => base64 === undefined && sheet !== 'front')
     .map((given): SheetFile => ({ given, path: resolve(dirname(cardPath), given.name) }));
-  const now = files.findLast(({ given }) => given.sheet === 'base' && given.fold_of === undefined);
+  const now = files.findLast(
+    ({ given: { sheet, before, fold_of } }) =>
+      sheet === 'base' && before === undefined && fold_of === undefined,
+  );
   if (!now) throw new FoilproofError(foldWords.noBasePhoto);
   for (const { path, given } of files)
     await access(path).catch(() => {

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { benchWords as words } from '../../words/bench.ts';
 import { findingWords } from '../../words/findings.ts';
 import { Troubles } from '../copper/Troubles.tsx';
+import { FoldView } from '../fold/FoldView.tsx';
 import { Sheet } from '../page/Sheet.tsx';
 import { change, useBench } from '../state/store.ts';
 import { PowerStrip } from '../power/PowerStrip.tsx';
@@ -66,6 +67,7 @@ export default function Verdict() {
       <Troubles shown={shown} />
       <ShotLines shots={shown.shots} />
       <FindingList shown={shown} mark={mark} />
+      <FoldView shown={shown} />
       <NotSeen shown={shown} />
       <StateTable shown={shown} power={power} state={state} setState={setState} />
       <PowerStrip

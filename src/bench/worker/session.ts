@@ -6,6 +6,7 @@ import { findIdCard } from '../../sheet/index.ts';
 import { chooseLanguage } from '../../words/language.ts';
 import { measureIn } from '../../words/lengths.ts';
 import { classCheck } from './classCheck.ts';
+import { sheetsOf } from './sheetsOf.ts';
 import { strokeChange } from './strokeChange.ts';
 import type { Progress } from './client.ts';
 import { overlayOf, pictureOf } from './pictures.ts';
@@ -67,7 +68,8 @@ async function renew({ from, card, outline }: Calls['renew']['ask'], progress: P
   const first: RenewableStage = checked ? from : 'square';
   const options = { outline: known(card, outline), depth: 'states', ...progress } as const;
   const stroked = first === 'trace' && checked ? strokeBy(checked, card) : undefined;
-  checked = stroked ?? (await renewFrom(first, { photo, again, card, before: checked }, options));
+  const sheets = first === 'square' ? await sheetsOf(card) : [];
+  checked = stroked ?? (await renewFrom(first, { photo, again, sheets, card, before: checked }, options));
   return shown(checked, first);
 }
 
@@ -78,7 +80,7 @@ function known(card: Card, outline: Calls['renew']['ask']['outline']) {
 
 async function shown(now: Checked, from: RenewableStage): Promise<Answered> {
   const { rgb: _rgb, seen: _seen, ...sheet } = now.sheet;
-  const picture = from === 'square' ? pictureOf(now.sheet) : undefined;
+  const picture = from === 'square' || (from === 'copper' && now.joined) ? pictureOf(now.sheet) : undefined;
   if (from === 'square' && photo) cautions = measurePhoto(photo, sheet.photoPxPerMm).say;
   const overlay = from === 'net' ? undefined : overlayOf(now.mask);
   const given: Renewed = {
@@ -96,6 +98,7 @@ async function shown(now: Checked, from: RenewableStage): Promise<Answered> {
     readable: now.mask.readable,
     troubles: now.mask.troubles,
     shots: now.shots,
+    joined: now.joined,
   };
   return { given, transfer: [picture, overlay].filter((each) => each !== undefined) };
 }

@@ -37,6 +37,8 @@ export function joinSheets(
 
 /** The last earlier photograph of the base that does not yet show the patch. */
 function lastBefore(earlier: readonly Laid[], patch: string, { photos }: Card): Laid | undefined {
+  const own = earlier.findLast(({ read: { given } }) => given.before === patch);
+  if (own) return own;
   const order = photos.filter(({ sheet }) => sheet === 'base');
   const laidIn = order.findIndex(({ after }) => after === patch);
   return earlier

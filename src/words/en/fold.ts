@@ -12,6 +12,32 @@ export const foldWords = {
     settle:
       'Is this the same card, with its corners in the right order? Then what both show lies within 1 mm.',
   },
+  sheets: {
+    heading: 'Other sheets of this card',
+    which: 'The photograph shows',
+    flap: (id: string) => `flap ${id}, opened flat`,
+    before: (id: string) => `the base before patch ${id}`,
+    add: 'Add its photograph',
+    remove: (name: string) => `Remove ${name}`,
+    shows: (name: string, sheet: string, before: string | undefined) =>
+      before === undefined ? `${name}: flap ${sheet}` : `${name}: the base before patch ${before}`,
+    laid: (by: string, mm: string) => `Laid by ${by}, ${mm} mm off.`,
+  },
+  closing: {
+    heading: 'Closing the flaps',
+    lead: 'The flap lies over the base as if both were glass.',
+    flap: 'Flap',
+    slider: (id: string) => `How far flap ${id} is closed`,
+    at: (degrees: string) => `${degrees} degrees`,
+    picture: (id: string) => `Flap ${id} over the base: drag it across its fold to close it`,
+    meets: (contact: string, mm2: string) => `${contact}: overlap of ${mm2} square mm on its weakest side.`,
+    misses: (contact: string, mm: string, direction: string) =>
+      `${contact}: misses its partner by ${mm} mm, it lands ${direction}.`,
+    none: (contact: string) => `${contact}: no copper of the flap lands there.`,
+    tolerance: (percent: string) =>
+      `Holds in ${percent} of 100 folds that are off by up to 0.5 mm and 1 degree.`,
+    sides: { left: 'to the left', right: 'to the right', above: 'above', below: 'below' },
+  },
   foldSide: {
     say: (flap: string) =>
       `Flap ${flap} is hinged on the wrong side: with the fold along its other edge its copper would meet its contacts.`,
