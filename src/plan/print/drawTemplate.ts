@@ -83,10 +83,22 @@ function drawLamp(pdf: Pdf, { id, plus, minus }: Template['lamps'][number]): voi
     [minus[0] - side[0], minus[1] - side[1]],
     [minus[0] + side[0], minus[1] + side[1]],
   ];
-  ring(pdf, corners).lineWidth(0.2).fillAndStroke('#ffffff', STRIP_RIM);
+  ring(pdf, corners).fill('#ffffff');
+  for (const [end, inward] of [
+    [plus, -1],
+    [minus, 1],
+  ] as const)
+    bracket(pdf, end, side, [inward * out[0], inward * out[1]]);
   centred(pdf, id, [(plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2], 1.9);
   sign(pdf, plus, true);
   sign(pdf, minus, false);
+}
+
+/** An end of a lamp's outline. Its long sides stay open: a line from pad to pad could pass for copper between them. */
+function bracket(pdf: Pdf, [x, y]: Point, [sx, sy]: Point, [ix, iy]: Point): void {
+  pdf.moveTo(x + sx + ix, y + sy + iy).lineTo(x + sx, y + sy);
+  pdf.lineTo(x - sx, y - sy).lineTo(x - sx + ix, y - sy + iy);
+  pdf.lineWidth(0.2).strokeColor(STRIP_RIM).stroke();
 }
 
 function drawCell(pdf: Pdf, { at, diameterMm, up }: NonNullable<Template['cell']>): void {

@@ -1,7 +1,7 @@
 import type { Card } from '../../card/index.ts';
 
 /** Letters and digits that are not taken for one another when read off paper. */
-const SIGNS = 'ACEFHJKLMNPRTUVWXY34679';
+const SIGNS = 'ACEHJKLMNPRTUVWXY34679';
 
 /**
  * The text printed on a base: its size and four signs of its plan, so that a photograph tells which plan it was built by.
@@ -18,10 +18,12 @@ export interface ReadTag {
   signs: string;
 }
 
-/** A tag out of text read from a photograph; undefined where there is none. Blanks may be lost or too many. */
+/** A tag out of text read from a photograph; undefined where there is none. Blanks may be lost or too many, the cross misread. */
 export function readTag(text: string): ReadTag | undefined {
   const found =
-    /F\s*P\s*(\d+(?:\.\d+)?)\s*[xX×]\s*(\d+(?:\.\d+)?)\s+([A-Z0-9](?:\s*[A-Z0-9]){3})(?![A-Z0-9])/.exec(text);
+    /F\s*P\s*(\d+(?:\.\d+)?)\s*[xX×¥%]+\s*(\d+(?:\.\d+)?)\s+([A-Z0-9](?:\s*[A-Z0-9]){3})(?![A-Z0-9])/.exec(
+      text,
+    );
   if (!found) return undefined;
   return { widthMm: Number(found[1]), heightMm: Number(found[2]), signs: found[3].replace(/\s/g, '') };
 }

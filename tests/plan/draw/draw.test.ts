@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest';
 import type { Point } from '../../../src/geometry/index.ts';
 import {
   checkFront,
+  flapAlong,
   planFromTraced,
   planChecks,
   snap,
   snapAngle,
+  snapCorner,
   suggestRoute,
 } from '../../../src/plan/index.ts';
 import type { SquaredSheet } from '../../../src/sheet/index.ts';
@@ -54,6 +56,23 @@ describe('snapping', () => {
     expect(to).toBe('minus rail');
     expect(at[1]).toBeCloseTo(57.5, 6);
   });
+});
+
+it('a corner between two others settles where fold angles of both meet', () => {
+  const card = smallCard();
+  const { at, by } = snapCorner([39.2, 21.5], [10, 20], [40, 60], 4, { ...card, lamps: [] }, [], 2);
+  expect(by).toBe('angle');
+  expect(at).toEqual([expect.closeTo(40, 6), expect.closeTo(20, 6)]);
+});
+
+it('a flap hinges on the edge that a drag follows, and lies open beyond it', () => {
+  const { fold, outline } = flapAlong(smallCard(), [2, 20.3], [1, 50.2])!;
+  expect(fold).toEqual([
+    [0, 20],
+    [0, 50],
+  ]);
+  expect(Math.min(...outline.map(([x]) => x))).toBe(-30);
+  expect(flapAlong(smallCard(), [2, 20], [2, 22])).toBeUndefined();
 });
 
 describe('live checks of a plan', () => {

@@ -1,15 +1,19 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Card } from '../../../src/card/index.ts';
+import { cutLamps } from '../../../src/check/cutLamps.ts';
+import { nets } from '../../../src/check/nets.ts';
 import { seeCopper } from '../../../src/copper/index.ts';
+import { openLineReader } from '../../../src/engine/ocr.ts';
+import { readerPlacesNode } from '../../../src/engine/ocrPlacesNode.ts';
 import type { Point } from '../../../src/geometry/index.ts';
-import { comparePlan, printPlan } from '../../../src/plan/index.ts';
+import { comparePlan, printPlan, readTag, sheetTag } from '../../../src/plan/index.ts';
 import { tilesOf } from '../../../src/plan/print/page.ts';
 import { templatesOf } from '../../../src/plan/print/templates.ts';
 import { distanceToRibbon } from '../../../src/plan/strip/ribbon.ts';
 import type { Ribbon } from '../../../src/plan/strip/ribbon.ts';
 import { fontsInNode } from '../../../src/record/pdf/fontsInNode.ts';
 import type { SquaredSheet } from '../../../src/sheet/index.ts';
-import { trace } from '../../../src/trace/index.ts';
+import { trace, type Traced } from '../../../src/trace/index.ts';
 import { planned, smallCard } from '../built/layCard.ts';
 import type { ReadPart } from './readPage.ts';
 import { greyAt, readPart, readText } from './readPage.ts';
@@ -195,9 +199,13 @@ describe('print, lay, photograph, compare', () => {
       toPhoto: [10, 0, 0, 0, 10, 0, 0, 0, 1],
       photoPxPerMm: 10,
     };
-    const traced = trace(seeCopper(sheet), sheet);
-    return comparePlan(traced, card);
+    return trace(cutLamps(seeCopper(sheet), card), sheet);
   }
+
+  const compared = (traced: Traced) => comparePlan(traced, card);
+  /** What the whole check tells of nets. */
+  const told = (traced: Traced) =>
+    nets(traced, card).netlist.findings.filter(({ kind }) => kind === 'gap' || kind === 'bridge');
 
   const page = async () => {
     const [x, y] = sheetAt(card);
@@ -205,13 +213,15 @@ describe('print, lay, photograph, compare', () => {
   };
 
   it('gives no finding on a build as printed', async () => {
-    expect(photographed(await page(), planned(card).values()).findings).toEqual([]);
+    const traced = photographed(await page(), planned(card).values());
+    expect(compared(traced).findings).toEqual([]);
+    expect(told(traced)).toEqual([]);
   });
 
   it('sees that what is only printed is not laid', async () => {
     const ribbons = planned(card);
     ribbons.delete('plus 3');
-    const { findings } = photographed(await page(), ribbons.values());
+    const { findings } = compared(photographed(await page(), ribbons.values()));
     expect(findings.map((f) => [f.kind, f.facts.strip])).toEqual([['missing-strip', 'plus 3']]);
   });
 
@@ -219,7 +229,115 @@ describe('print, lay, photograph, compare', () => {
     const ribbons = planned(card);
     const { path, widthMm } = ribbons.get('minus 1')!;
     ribbons.set('minus 1', { path: path.map(([x, y]): Point => [x + 3, y]), widthMm });
-    const { findings } = photographed(await page(), ribbons.values());
+    const { findings } = compared(photographed(await page(), ribbons.values()));
     expect(findings.map((f) => [f.kind, f.facts.strip])).toEqual([['shifted-strip', 'minus 1']]);
   });
+
+  it('sees copper that no plan has', async () => {
+    const stray: Ribbon = {
+      path: [
+        [60, 25],
+        [66, 25],
+        [66, 45],
+      ],
+      widthMm: 4,
+    };
+    const { findings } = compared(photographed(await page(), [...planned(card).values(), stray]));
+    expect(findings.map((f) => f.kind)).toEqual(['extra-strip']);
+  });
+
+  it('sees two nets joined', async () => {
+    const joining: Ribbon = {
+      path: [
+        [88, 10],
+        [88, 64],
+      ],
+      widthMm: 4,
+    };
+    const findings = told(photographed(await page(), [...planned(card).values(), joining]));
+    expect(findings.map((f) => f.kind)).toContain('bridge');
+  });
+
+  it('sees a strip torn apart', async () => {
+    const ribbons = planned(card);
+    const { path, widthMm } = ribbons.get('plus rail')!;
+    const [a, b] = path;
+    ribbons.set('plus rail', { path: [a, [36, 10]], widthMm });
+    ribbons.set('rest of it', { path: [[38, 10], b], widthMm });
+    const findings = told(photographed(await page(), ribbons.values()));
+    const { at } = findings.find(({ kind }) => kind === 'gap')!;
+
+    expect(Math.hypot(at[0] - 37, at[1] - 10)).toBeLessThan(3);
+  });
 });
+
+describe('a sheet larger than the paper', () => {
+  it('shows the same strip on both tiles that share it, at the same place of the sheet', async () => {
+    const large = smallCard({ base: { width_mm: 297, height_mm: 200 } });
+    const [base] = templatesOf(large);
+    const { tiles, columns, rows } = tilesOf(base, 'a4');
+    expect([columns, rows]).toEqual([2, 1]);
+    const pdf = await printed({
+      ...large,
+      plan: {
+        ...large.plan!,
+        strips: [
+          {
+            id: 'over the lap',
+            net: 'plus',
+            width_mm: 5,
+            path: [
+              [140, 100],
+              [200, 100],
+            ],
+            on: 'base',
+          },
+        ],
+      },
+    });
+    // Page margin and the rim for registration crosses, then the heading above.
+    const corner: Point = [18, 34];
+    // A row across the strip in the lap: 95 to 105 mm down at 172 mm from the sheet's left.
+    const edges = await Promise.all(
+      tiles.map(async (tile, k) => {
+        const part = await readPart(pdf, k + 1, 600, {
+          x: corner[0] - tile.x + 172,
+          y: corner[1] + 95,
+          width: 1,
+          height: 10,
+        });
+        const inked = Array.from({ length: part.height }, (_, y) => y).filter(
+          (y) => greyAt(part, Math.round(part.width / 2), y) < 245,
+        );
+        return [inked[0] / part.pxPerMm, inked[inked.length - 1] / part.pxPerMm];
+      }),
+    );
+    for (const [top, bottom] of edges) {
+      expect(top).toBeCloseTo(2.5, 0);
+      expect(bottom - top).toBeGreaterThan(4.8);
+      expect(bottom - top).toBeLessThan(5.2);
+    }
+    expect(Math.abs(edges[0][0] - edges[1][0])).toBeLessThan(0.1);
+  });
+});
+
+it.each([0, 1, 2])(
+  'the tag is read off a picture of the print by the recogniser (card %i)',
+  async (more) => {
+    const tagged = smallCard();
+    tagged.plan!.strips[0].width_mm += more / 10;
+    const [x, y] = sheetAt(tagged);
+    const { width, height, rgba } = await readPart(await printed(tagged), 1, 300, {
+      x: x + 1,
+      y: y + tagged.base.height_mm - 3.6,
+      width: 32,
+      height: 3.4,
+    });
+    const grey = Uint8Array.from({ length: width * height }, (_, k) => rgba[4 * k + 1]);
+    const reader = await openLineReader(readerPlacesNode());
+    const { text } = await reader.read({ width, height, grey });
+    await reader.close();
+    expect(readTag(text), text).toEqual(readTag(sheetTag(tagged)));
+  },
+  120_000,
+);
