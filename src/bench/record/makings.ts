@@ -1,6 +1,10 @@
 import { cardText } from '../../card/saved.ts';
 import { solveStates } from '../../power/index.ts';
-import { checkJson, htmlRecord, type EncodedImage, type Recordable } from '../../record/index.ts';
+// Not by record/index.ts, which would bring the PDF along before it is asked for.
+import { checkJson } from '../../record/checkJson.ts';
+import type { EncodedImage } from '../../record/drawing/types.ts';
+import { htmlRecord } from '../../record/htmlRecord.ts';
+import type { Recordable } from '../../record/types.ts';
 import type { BenchState, Shown } from '../state/types.ts';
 import { dataUrl } from './dataUrl.ts';
 import { drawMarked } from './drawMarked.ts';
