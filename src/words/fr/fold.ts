@@ -1,0 +1,50 @@
+import type { Catalogue } from '../catalogue.ts';
+
+export const foldWords: Catalogue['fold'] = {
+  unknownSheet: (photo, sheet) =>
+    `${photo} est dite montrer ${sheet}, mais la carte n’a pas de rabat de ce nom. Ajoutez le rabat, ou nommez la base.`,
+  noBasePhoto: 'La carte ne nomme aucune photo de sa base\u00a0: donnez-en une dont la feuille est "base".',
+  pictureGone: (photo) => `La photo ${photo} que nomme la carte n’est pas là.`,
+  offRegister: {
+    say: (photo, mm, by) =>
+      `${photo} ne se pose pas bien sur la base\u00a0: ce que les deux montrent est à ${mm} d’écart (posée par ${by}).`,
+    by: { corners: 'ses coins', fold: 'la ligne de pli', copper: 'le cuivre commun' },
+    do: 'Vérifiez ses quatre coins, son format et la ligne de pli, ou photographiez-la de nouveau, bien à plat.',
+    settle:
+      'Est-ce la même carte, ses coins dans le bon ordre\u00a0? Alors ce que les deux montrent est à moins de 1 mm.',
+  },
+  sheets: {
+    heading: 'Autres feuilles de cette carte',
+    which: 'La photo montre',
+    flap: (id) => `le rabat ${id}, ouvert à plat`,
+    before: (id) => `la base avant la pièce isolante ${id}`,
+    add: 'Ajouter sa photo',
+    remove: (name) => `Retirer ${name}`,
+    shows: (name, sheet, before) =>
+      before === undefined
+        ? `${name}\u00a0: rabat ${sheet}`
+        : `${name}\u00a0: la base avant la pièce isolante ${before}`,
+    laid: (by, mm) => `Posée par ${by}, à ${mm} mm près.`,
+  },
+  closing: {
+    heading: 'Fermer les rabats',
+    lead: 'Le rabat se pose sur la base comme si tous deux étaient de verre.',
+    flap: 'Rabat',
+    slider: (id) => `Fermeture du rabat ${id}`,
+    at: (degrees) => `${degrees} degrés`,
+    picture: (id) => `Rabat ${id} sur la base\u00a0: tirez-le par-dessus son pli pour le fermer`,
+    meets: (contact, mm2) => `${contact}\u00a0: recouvrement de ${mm2} mm carrés de son côté le plus faible.`,
+    misses: (contact, mm, direction) =>
+      `${contact}\u00a0: manque son vis-à-vis de ${mm} mm, il tombe ${direction}.`,
+    none: (contact) => `${contact}\u00a0: aucun cuivre du rabat n’y tombe.`,
+    tolerance: (percent) =>
+      `Tient dans ${percent} pliages sur 100 qui s’écartent de 0,5 mm et 1 degré au plus.`,
+    sides: { left: 'à gauche', right: 'à droite', above: 'au-dessus', below: 'au-dessous' },
+  },
+  foldSide: {
+    say: (flap) =>
+      `Le rabat ${flap} est articulé du mauvais côté\u00a0: le pli le long de son autre bord, son cuivre rencontrerait ses contacts.`,
+    do: 'Articulez le rabat le long de son autre bord, ou corrigez la ligne de pli dans la carte. Tout le reste est contrôlé comme si c’était fait.',
+    settle: 'Fermez le rabat\u00a0: chacune de ses pistes doit tomber sur ses vis-à-vis.',
+  },
+};
