@@ -16,8 +16,7 @@ export async function keepPage(warm: Promise<unknown>): Promise<void> {
   let asked = false;
   const takeNewer = () => {
     asked = true;
-    void reloadOnceActive();
-    void take();
+    void reloadOnceActive().then(() => take());
   };
   const take = registerSW({
     immediate: true,

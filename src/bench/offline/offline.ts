@@ -1,4 +1,4 @@
-import { writeFile } from 'node:fs/promises';
+import { mkdir, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { PluginOption } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -45,6 +45,8 @@ export function offline(): PluginOption[] {
         manifestTransforms: [
           async (manifest) => {
             const bytes = manifest.reduce((sum, { size }) => sum + size, 0);
+            // After a build that failed there is no folder, and the failure itself is what should be told.
+            await mkdir(folder, { recursive: true });
             await writeFile(join(folder, 'offline.json'), JSON.stringify({ bytes }));
             return { manifest };
           },
