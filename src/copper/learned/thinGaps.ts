@@ -1,5 +1,5 @@
 /** Half the widest break that is looked for, mm. */
-const reachMm = 0.7;
+const reachMm = 1;
 /** A break is where the chance, sure on both sides, falls below the second figure; 0..255. */
 const sureBeside = 215;
 const doubtful = 190;
