@@ -14,6 +14,7 @@ import { scantPatches } from './findings/patches.ts';
 import { litByAnother, strokesOutOfOrder } from './findings/strokes.ts';
 import { laidStrips } from './laidStrips.ts';
 import { notSeen } from './notSeen.ts';
+import { openCrossings } from './openings.ts';
 import { ranked } from './ranked.ts';
 import { statesOf } from './states.ts';
 import type { Finding, Netlist } from './types.ts';
@@ -40,6 +41,7 @@ export function buildNetlist(traced: Traced, card: Card, attached: Attached = at
     nets: wiring.nets,
     netOf: wiring.netOf,
     states,
+    cuts: openCrossings(traced, card).map(({ piece, at, widthMm }) => ({ piece, at, widthMm })),
     findings: ranked(findings.map((each) => settled(each, card))),
     notSeen: notSeen(traced, card),
   };

@@ -1,6 +1,7 @@
 import type { Card } from '../card/index.ts';
 import type { Traced } from '../trace/index.ts';
 import { findingWords as words } from '../words/findings.ts';
+import { length } from '../words/lengths.ts';
 
 /** Finer gaps than this are said to be beyond the photograph, mm. */
 const fineMm = 0.5;
@@ -14,7 +15,6 @@ export function notSeen(traced: Traced, card: Card): string[] {
   else if (!card.cell.upper_contact && !card.flaps.some(({ use }) => use === 'cell'))
     said.push(words.notSeen.upperFace);
   if (card.flaps.length > 0 || card.contacts.length > 0) said.push(words.notSeen.contacts);
-  if (traced.smallestGapMm > fineMm)
-    said.push(words.notSeen.fineGaps(`${traced.smallestGapMm.toFixed(1)} mm`));
+  if (traced.smallestGapMm > fineMm) said.push(words.notSeen.fineGaps(length(traced.smallestGapMm)));
   return said;
 }

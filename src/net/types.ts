@@ -53,6 +53,8 @@ export interface Netlist {
   /** Net of each pad; a pad on no copper is absent. */
   netOf: Record<string, string>;
   states: State[];
+  /** Cuts within one piece that the mask runs over: there the piece does not conduct along its strip. */
+  cuts?: { piece: number; at: Point; widthMm: number }[];
   findings: Finding[];
   notSeen: string[];
 }

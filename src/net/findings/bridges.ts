@@ -18,7 +18,11 @@ export function bridges(found: Case): Finding[] {
     return [shorted(found, place)];
   });
   const same = (a: Finding, b: Finding) => a.kind === b.kind && distance(a.at, b.at) < 1;
-  return all.filter((each, k) => all.findIndex((other) => same(each, other)) === k);
+  // A join that no picture shows is doubted only where no copper is seen to join the two.
+  const seen = all.some(({ kind, facts }) => kind === 'bridge' && facts.join === undefined);
+  return all
+    .filter(({ facts }) => !seen || facts.join === undefined)
+    .filter((each, k, left) => left.findIndex((other) => same(each, other)) === k);
 }
 
 function bridge(found: Case, { pairs }: BridgePlace, way: Way): Finding {
