@@ -54,7 +54,7 @@ export function catalogue(): Entry[] {
     }),
     entry('reversed-lamp', 9, [reversed('B4')], { paper: 'white', table: 'grey', light: 'window' }),
     entry('lifted-lamp', 10, [lifted('B2', [3.4, 0.4])], { paper: 'cream', table: 'mat', light: 'ceiling' }),
-    entry('tight-spot', 11, [tight([20, 52], [29.65, 52], 1.6, 0.85, [30.1, 52])], {
+    entry('tight-spot', 11, [tight([20, 52], [29.9, 52], 1.6, 0.6, [30.2, 52])], {
       paper: 'white',
       table: 'wood',
       light: 'ceiling',
