@@ -1,6 +1,8 @@
 import type { Finding } from '../net/index.ts';
 import { findingWords as words } from '../words/findings.ts';
 import { foldWords } from '../words/fold.ts';
+import { length as inUnit } from '../words/lengths.ts';
+import { sayState } from '../words/states.ts';
 
 /** A finding in words: what is wrong, what to do, and what would settle it. */
 export interface FindingWords {
@@ -12,10 +14,8 @@ export interface FindingWords {
 /** How a length is written. */
 export type Lengths = (mm: number) => string;
 
-const inMm: Lengths = (mm) => `${mm.toFixed(1)} mm`;
-
 /** What a finding has to say, from its kind, size and facts; under 0.5 it says that it is not sure. */
-export function sayFinding(finding: Finding, lengths: Lengths = inMm): FindingWords {
+export function sayFinding(finding: Finding, lengths: Lengths = inUnit): FindingWords {
   const said = sentences(finding, lengths);
   const unsure = finding.certainty < 0.5 && finding.kind !== 'gap' ? `${words.lookHere} ` : '';
   return { say: unsure + said.say, do: said.do, settle: said.settle ?? words.settleByEye };
@@ -121,8 +121,12 @@ function allOf(
 function litTooSoon({ lamps, facts }: Finding, length: (key: string) => string): Said {
   const lamp = lamps.join(', ');
   if (facts.of === 'nest') return nest(words.nest.low, words.nest.raise, length);
-  if (!facts.another) return { ...words.litAtRest, say: words.litAtRest.say(lamp, String(facts.state)) };
-  return { ...words.wrongStep, say: words.wrongStep.say(lamp, String(facts.state), String(facts.contact)) };
+  if (!facts.another)
+    return { ...words.litAtRest, say: words.litAtRest.say(lamp, sayState(String(facts.state))) };
+  return {
+    ...words.wrongStep,
+    say: words.wrongStep.say(lamp, sayState(String(facts.state)), String(facts.contact)),
+  };
 }
 
 function nest(

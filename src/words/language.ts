@@ -23,7 +23,7 @@ export async function chooseLanguage(wanted: Language): Promise<void> {
   chosen = wanted;
 }
 
-/** The first language of a list that is spoken here, told by tags such as "de-CH", "fr_FR.UTF-8"; English if none is. */
+/** The first language of a list that is spoken here, told by tags such as "de-CH", "de_AT.UTF-8"; English if none is. */
 export function languageOf(tags: readonly string[]): Language {
   for (const tag of tags) {
     const known = languages.find((each) => each === tag.toLowerCase().split(/[-_.@]/)[0]);

@@ -1,7 +1,7 @@
-import { language } from './language.ts';
+import { language, type Language } from './language.ts';
 
 /** Languages that part the decimals by a comma. */
-const commas = new Set(['de', 'fr']);
+const commas = new Set<Language>(['de', 'fr']);
 
 /** A figure with so many decimals, as the chosen language writes it. */
 export function decimal(value: number, digits: number): string {

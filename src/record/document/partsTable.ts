@@ -1,5 +1,6 @@
 import type { Card, Contact, Lamp } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
+import { benchWords } from '../../words/bench.ts';
 import { recordWords as words } from '../../words/record.ts';
 import { sayLength } from '../lengths.ts';
 import type { Block } from './types.ts';
@@ -26,7 +27,7 @@ export function partsTable(card: Card): Block[] {
 }
 
 function sayLamp(lamp: Lamp): string {
-  const parts: string[] = [words.parts.lamp(lamp.colour)];
+  const parts: string[] = [words.parts.lamp(benchWords.parts.colours[lamp.colour])];
   if (lamp.forward) parts.push(words.parts.own(String(lamp.forward.volt), String(lamp.forward.mA)));
   if (lamp.series_ohm > 0) parts.push(words.parts.series(String(lamp.series_ohm)));
   return parts.join(', ');

@@ -1,6 +1,8 @@
 import type { Card } from '../../card/index.ts';
 import type { PowerReport } from '../../power/index.ts';
 import { cautionWords } from '../../words/cautions.ts';
+import { language } from '../../words/language.ts';
+import { decimal } from '../../words/numbers.ts';
 import { recordWords as words } from '../../words/record.ts';
 import { markedSheet } from '../drawing/markedSheet.ts';
 import { sayLength } from '../lengths.ts';
@@ -26,7 +28,7 @@ export function recordDocument(
   const title = words.heading(card.title ?? words.untitled);
   return {
     title,
-    language: 'en',
+    language: language(),
     blocks: [
       { kind: 'heading', level: 1, text: title },
       verdictBlock(checked),
@@ -66,7 +68,7 @@ function aboutBlocks({ photo, sheet, traced }: Recordable, card: Card): Block[] 
   const gap = sayLength(traced.smallestGapMm, card);
   const blocks: Block[] = [
     { kind: 'para', text: words.madeFrom(photo.name, width, height) },
-    { kind: 'para', text: words.readAt(sheet.photoPxPerMm.toFixed(1), gap), small: true },
+    { kind: 'para', text: words.readAt(decimal(sheet.photoPxPerMm, 1), gap), small: true },
   ];
   if (card.note) blocks.push({ kind: 'para', text: `${words.sections.note}: ${card.note}` });
   return blocks;

@@ -1,5 +1,7 @@
 import type { PowerReport, StatePower } from '../../power/index.ts';
+import { decimal } from '../../words/numbers.ts';
 import { recordWords as words } from '../../words/record.ts';
+import { sayState } from '../../words/states.ts';
 import type { Block } from './types.ts';
 
 /** Lamps down, states across would not fit a page with many lamps: states go down, lamps across, in groups of eight. */
@@ -19,19 +21,23 @@ function groupTable(states: StatePower[], lamps: string[]): Block {
     caption: words.states.caption,
     head: [words.states.state, ...lamps, words.states.cell],
     numeric: [false, ...lamps.map(() => true), true],
-    rows: states.map((state) => [state.name, ...lamps.map((id) => lampCell(state, id)), cellCell(state)]),
+    rows: states.map((state) => [
+      sayState(state.name),
+      ...lamps.map((id) => lampCell(state, id)),
+      cellCell(state),
+    ]),
   };
 }
 
 function lampCell(state: StatePower, id: string): string {
   const lamp = state.lamps[id];
   if (!lamp) return '';
-  const mA = lamp.mA < 0.01 ? '' : `${lamp.mA.toFixed(lamp.mA < 1 ? 2 : 1)} `;
+  const mA = lamp.mA < 0.01 ? '' : `${decimal(lamp.mA, lamp.mA < 1 ? 2 : 1)} `;
   return mA + words.states.looks[lamp.look];
 }
 
 function cellCell(state: StatePower): string {
-  return state.load === 'shorted' ? words.states.shorted : state.cellMA.toFixed(1);
+  return state.load === 'shorted' ? words.states.shorted : decimal(state.cellMA, 1);
 }
 
 function chunk<T>(items: T[], size: number): T[][] {

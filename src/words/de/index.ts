@@ -1,23 +1,24 @@
-import { benchWords } from '../en/bench.ts';
-import { cardWords } from '../en/card.ts';
-import { cautionWords } from '../en/cautions.ts';
-import { classroomWords } from '../en/classroom.ts';
-import { cliWords } from '../en/cli.ts';
-import { copperWords } from '../en/copper.ts';
-import { findingWords } from '../en/findings.ts';
-import { foldWords } from '../en/fold.ts';
-import { learned } from '../en/learned.ts';
-import { offlineWords } from '../en/offline.ts';
-import { photoWords } from '../en/photo.ts';
-import { planWords } from '../en/plan.ts';
-import { powerWords } from '../en/power.ts';
-import { powerStripWords } from '../en/powerStrip.ts';
-import { recordWords } from '../en/record.ts';
-import { shareWords } from '../en/share.ts';
-import { sheetWords } from '../en/sheet.ts';
-import { stateWords } from '../en/states.ts';
 import type { Catalogue } from '../catalogue.ts';
+import { benchWords } from './bench.ts';
+import { cardWords } from './card.ts';
+import { cautionWords } from './cautions.ts';
+import { classroomWords } from './classroom.ts';
+import { cliWords } from './cli.ts';
+import { copperWords } from './copper.ts';
+import { findingWords } from './findings.ts';
+import { foldWords } from './fold.ts';
+import { learned } from './learned.ts';
+import { offlineWords } from './offline.ts';
+import { photoWords } from './photo.ts';
+import { planWords } from './plan.ts';
+import { powerWords } from './power.ts';
+import { powerStripWords } from './powerStrip.ts';
+import { recordWords } from './record.ts';
+import { shareWords } from './share.ts';
+import { sheetWords } from './sheet.ts';
+import { stateWords } from './states.ts';
 
+/** The whole catalogue in German. */
 export const german: Catalogue = {
   bench: benchWords,
   card: cardWords,

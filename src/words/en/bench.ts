@@ -1,5 +1,7 @@
-/** Words of the page. Places and lengths come as numbers in mm and are written here. */
-const mm = (value: number) => value.toFixed(1);
+import { length, lengthFigure } from '../lengths.ts';
+
+/** Words of the page. Places and lengths come as numbers in mm and are written here, in the unit chosen. */
+const mm = (value: number) => lengthFigure(value);
 const many = (count: number, one: string, more: string) => (count === 1 ? `1 ${one}` : `${count} ${more}`);
 
 export const benchWords = {
@@ -65,9 +67,11 @@ export const benchWords = {
     role: 'picture to work on',
     keys: 'Arrow keys move the cross-hair by 1, with Shift by 10, with Alt by 0.1. Enter taps. Space takes hold and lets go, Escape drops. Control and Z undoes.',
     place: ([x, y]: readonly [number, number], unit: string) =>
-      `${x.toFixed(1)} ${unit} from the left, ${y.toFixed(1)} ${unit} from the top`,
+      unit === 'mm'
+        ? `${length(x)} from the left, ${length(y)} from the top`
+        : `${x.toFixed(1)} ${unit} from the left, ${y.toFixed(1)} ${unit} from the top`,
     slug: (base: { width: number; height: number }) =>
-      `${base.width.toFixed(0)} × ${base.height.toFixed(0)} mm`,
+      `${lengthFigure(base.width, 0)} × ${length(base.height, 0)}`,
     closer: 'Closer',
     farther: 'Farther',
   },
@@ -141,9 +145,9 @@ export const benchWords = {
       act: 'Measure by a bank card beside it',
       none: 'No card of bank-card size (85.6 x 54 mm) was seen beside the base. Lay one flat next to it and photograph both.',
       found: (width: number, height: number) =>
-        `By the card beside it the base is ${mm(width)} x ${mm(height)} mm.`,
+        `By the card beside it the base is ${mm(width)} x ${length(height)}.`,
       take: (width: number, height: number, name?: string) =>
-        `Take ${mm(width)} x ${mm(height)} mm${name ? ` (${name})` : ''}`,
+        `Take ${mm(width)} x ${length(height)}${name ? ` (${name})` : ''}`,
     },
     coarse: 'Under 8 pixels a mm fine gaps are easily missed: go closer.',
     sizes: {
@@ -177,7 +181,7 @@ export const benchWords = {
       look: 'Drag and pinch to look closer.',
     },
     width: 'Brush',
-    widthMm: (v: number) => `${mm(v)} mm`,
+    widthMm: (v: number) => length(v),
     veil: 'Show copper',
     taught: (n: number) => (n === 0 ? 'No taps yet.' : `${many(n, 'tap', 'taps')} of 3 on the tape.`),
     forgetTaps: 'Forget the taps',
@@ -272,7 +276,7 @@ export const benchWords = {
       check: 'check by hand',
       note: 'worth knowing',
     },
-    place: (x: number, y: number) => `${mm(x)} mm from the left, ${mm(y)} mm from the top`,
+    place: (x: number, y: number) => `${length(x)} from the left, ${length(y)} from the top`,
     certainty: (percent: number) => `${percent} % sure`,
     toDo: 'Do',
     settle: 'Settles it',

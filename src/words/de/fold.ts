@@ -1,0 +1,50 @@
+import type { Catalogue } from '../catalogue.ts';
+
+export const foldWords: Catalogue['fold'] = {
+  unknownSheet: (photo, sheet) =>
+    `${photo} soll ${sheet} zeigen, aber die Karte hat keine Klappe dieses Namens. Die Klappe anlegen oder das Grundblatt nennen.`,
+  noBasePhoto: 'Die Karte nennt kein Foto ihres Grundblatts: eines angeben, dessen Blatt „base“ ist.',
+  pictureGone: (photo) => `Das Foto ${photo}, das die Karte nennt, ist nicht da.`,
+  offRegister: {
+    say: (photo, mm, by) =>
+      `${photo} liegt nicht gut auf dem Grundblatt: Was beide zeigen, liegt ${mm} auseinander (gelegt nach: ${by}).`,
+    by: { corners: 'Ecken', fold: 'Falz', copper: 'gleiches Kupfer' },
+    do: 'Seine vier Ecken, seine Größe und den Falz prüfen oder flach gedrückt neu aufnehmen.',
+    settle:
+      'Ist es dieselbe Karte, mit den Ecken in der richtigen Reihenfolge? Dann liegt, was beide zeigen, auf 1 mm beisammen.',
+  },
+  sheets: {
+    heading: 'Weitere Blätter dieser Karte',
+    which: 'Das Foto zeigt',
+    flap: (id) => `Klappe ${id}, aufgeklappt`,
+    before: (id) => `das Grundblatt vor Isolierstück ${id}`,
+    add: 'Sein Foto hinzufügen',
+    remove: (name) => `${name} entfernen`,
+    shows: (name, sheet, before) =>
+      before === undefined
+        ? `${name}: Klappe ${sheet}`
+        : `${name}: das Grundblatt vor Isolierstück ${before}`,
+    laid: (by, mm) => `Gelegt nach: ${by}, ${mm} mm daneben.`,
+  },
+  closing: {
+    heading: 'Die Klappen schließen',
+    lead: 'Die Klappe liegt über dem Grundblatt, als wären beide aus Glas.',
+    flap: 'Klappe',
+    slider: (id) => `Wie weit Klappe ${id} geschlossen ist`,
+    at: (degrees) => `${degrees} Grad`,
+    picture: (id) => `Klappe ${id} über dem Grundblatt: zum Schließen über ihren Falz ziehen`,
+    meets: (contact, mm2) => `${contact}: ${mm2} mm² Überdeckung auf der schwächsten Seite.`,
+    misses: (contact, mm, direction) =>
+      `${contact}: verfehlt das Gegenstück um ${mm} mm, landet ${direction}.`,
+    none: (contact) => `${contact}: Kein Kupfer der Klappe landet dort.`,
+    tolerance: (percent) =>
+      `Hält in ${percent} von 100 Faltungen, die um bis zu 0,5 mm und 1 Grad abweichen.`,
+    sides: { left: 'links', right: 'rechts', above: 'oberhalb', below: 'unterhalb' },
+  },
+  foldSide: {
+    say: (flap) =>
+      `Klappe ${flap} hängt an der falschen Seite: Mit dem Falz an der anderen Kante träfe ihr Kupfer die Kontakte.`,
+    do: 'Die Klappe an die andere Kante hängen oder den Falz in der Karte berichtigen. Alles Übrige ist so geprüft.',
+    settle: 'Die Klappe schließen: Jede ihrer Leiterbahnen muss auf ihrem Gegenstück landen.',
+  },
+};
