@@ -16,7 +16,7 @@ export async function keepPage(warm: Promise<unknown>): Promise<void> {
   let asked = false;
   const takeNewer = () => {
     asked = true;
-    void reloadOnceActive().then(() => take());
+    void take().then(reloadOnceActive);
   };
   const take = registerSW({
     immediate: true,
@@ -37,8 +37,11 @@ async function tellSize(): Promise<void> {
   if (data) change({ offline: { is: 'fetching', bytes: data.bytes } });
 }
 
-/** A page of the first visit has no service worker of its own yet, so it looks at the newer one's state itself. */
+/** A page of the first visit has no service worker of its own to tell it, so it looks at the newer one itself. */
 async function reloadOnceActive(): Promise<void> {
-  const { waiting } = await navigator.serviceWorker.ready;
-  waiting?.addEventListener('statechange', () => waiting.state === 'activated' && location.reload());
+  const kept = await navigator.serviceWorker.ready;
+  while (kept.waiting || kept.active?.state !== 'activated') {
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  location.reload();
 }
