@@ -22,6 +22,8 @@ const finding = (kind: Finding['kind'], more: Partial<Finding> = {}): Finding =>
     limit: 1,
     usual: 5,
     state: 'at rest',
+    photo: 'Flap.jpg',
+    by: 'fold',
   },
   ...more,
 });
