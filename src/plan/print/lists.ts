@@ -1,4 +1,5 @@
 import type { Card } from '../../card/index.ts';
+import { benchWords } from '../../words/bench.ts';
 import { cautionWords } from '../../words/cautions.ts';
 import { planWords } from '../../words/plan.ts';
 import type { CutList } from './cutList.ts';
@@ -52,7 +53,7 @@ function cutRows({ lines }: CutList): string[][] {
 function partRows(card: Card, cuts: CutList): string[][] {
   const rows: string[][] = [];
   for (const [colour, n] of counted(card.lamps.map((lamp) => lamp.colour)))
-    rows.push([`${n}`, planWords.lampPart(colour)]);
+    rows.push([`${n}`, planWords.lampPart(benchWords.parts.colours[colour])]);
   const series = card.lamps.filter((lamp) => lamp.series_ohm > 0).map((lamp) => `${lamp.series_ohm}`);
   for (const [ohm, n] of counted(series)) rows.push([`${n}`, planWords.resistorPart(ohm)]);
   if (card.cell) rows.push(['1', planWords.cellPart(card.cell.kind)]);
@@ -63,8 +64,8 @@ function partRows(card: Card, cuts: CutList): string[][] {
   return rows;
 }
 
-function counted(values: string[]): [string, number][] {
-  const counts = new Map<string, number>();
+function counted<T extends string>(values: T[]): [T, number][] {
+  const counts = new Map<T, number>();
   for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
   return [...counts];
 }
