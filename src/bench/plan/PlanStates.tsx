@@ -1,5 +1,6 @@
 import type { PlanChecks } from '../../plan/index.ts';
 import { benchWords } from '../../words/bench.ts';
+import { sayState } from '../../words/states.ts';
 import { useBench } from '../state/store.ts';
 
 /** Which lamp would light when, were the plan laid as drawn. */
@@ -27,7 +28,7 @@ export function PlanStates({ checks }: { checks: PlanChecks | undefined }) {
             {checks.power.states.map(({ name, lamps: figures }) => (
               <tr key={name}>
                 <th scope="row">
-                  {name}
+                  {sayState(name)}
                   {shorted.has(name) && <b className="shorted">{text.shorted}</b>}
                 </th>
                 {lamps.map(({ id }) => (
