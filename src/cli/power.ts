@@ -3,6 +3,9 @@ import { sayPower } from '../power/index.ts';
 import type { PowerReport } from '../power/index.ts';
 import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
+import { decimal } from '../words/numbers.ts';
+import { powerStripWords } from '../words/powerStrip.ts';
+import { sayState } from '../words/states.ts';
 import { readArguments } from './readArguments.ts';
 import { readCard } from './readCard.ts';
 
@@ -38,8 +41,10 @@ function isWell({ states }: PowerReport, lamps: string[]): boolean {
 function textOf(power: PowerReport, byPlan: boolean): string[] {
   const { tells, advice, joints, lesson } = sayPower(power);
   const rows = power.states.map(({ name, lamps }) => {
-    const said = Object.entries(lamps).map(([id, { mA, look }]) => `${id} ${look} ${mA.toFixed(2)} mA`);
-    return `${name}: ${said.join(', ') || '-'}`;
+    const said = Object.entries(lamps).map(
+      ([id, { mA, look }]) => `${id} ${powerStripWords.looks[look]} ${decimal(mA, 2)} mA`,
+    );
+    return `${sayState(name)}: ${said.join(', ') || '-'}`;
   });
   return [...(byPlan ? [] : [cliWords.noPlanPower]), ...rows, '', ...tells, ...advice, ...joints, ...lesson];
 }

@@ -35,9 +35,9 @@ export const powerWords: Catalogue['power'] = {
       `${state}: Die Zelle ist kurzgeschlossen und gibt sofort ${mA} mA. Sie wird heiß und ist hin: herausnehmen.`,
   },
   even: (state, ratio) =>
-    `Die LEDs sind gleichmäßig (${state}): Die hellste hat das ${ratio}-fache des Stroms der schwächsten.`,
+    `Die LEDs sind gleichmäßig (${state}): Die hellste hat das ${ratio}-Fache des Stroms der schwächsten.`,
   uneven: (state, brightest, dimmest, ratio) =>
-    `${state}: ${brightest} hat das ${ratio}-fache des Stroms von ${dimmest}.`,
+    `${state}: ${brightest} hat das ${ratio}-Fache des Stroms von ${dimmest}.`,
   robbed: (state, robbers, robbed, volt) =>
     `${state}: ${robbers} nehmen ${robbed} den Strom. LEDs der roten Familie leuchten bei etwa 2 V und halten die Zelle auf ${volt} V; Weiß, Blau und echtes Grün brauchen etwa 2,8 V und bleiben dunkel.`,
   robbedByOne: (state, robber, robbed, volt) =>
@@ -66,7 +66,7 @@ export const powerWords: Catalogue['power'] = {
   },
   advice: {
     resistor: (lamps, ohm, bands, ratio, mA) =>
-      `${ohm} Ohm (${bands}) mit ${lamps} in Reihe legen: Dann liegen die LEDs innerhalb des ${ratio}-fachen voneinander, bei etwa ${mA} mA.`,
+      `${ohm} Ohm (${bands}) mit ${lamps} in Reihe legen: Dann liegen die LEDs höchstens um den Faktor ${ratio} auseinander, bei etwa ${mA} mA.`,
     'split-colours': (low, high) => `Oder die Farben trennen: ${low} an eine Zelle, ${high} an eine andere.`,
     'fewer-lamps': (state, now, most) =>
       `${now} LEDs zugleich (${state}) sind viel für eine Zelle: ${most} blieben hell in dem, was sie gibt. Nacheinander leuchten lassen oder weniger nehmen.`,
@@ -81,11 +81,11 @@ export const powerWords: Catalogue['power'] = {
   },
 
   jointNames: {
-    seam: (place) => `die Überlappung bei ${place}`,
+    seam: (place) => `Überlappung bei ${place}`,
     contact: (id) => `Kontakt ${id}`,
-    'lamp-leg': (id) => `die Füße von ${id}`,
-    legs: (ids) => `die Füße von ${ids}, je für die eigene LED`,
-    'cell-face': (face) => `die Seite ${face} der Zelle`,
+    'lamp-leg': (id) => `Füße von ${id}`,
+    legs: (ids) => `Füße von ${ids}, je für die eigene LED`,
+    'cell-face': (face) => `Seite ${face} der Zelle`,
   },
   jointNeed: (joint, dims, dimOhm, darkOhm) =>
     `${joint}: ab ${dimOhm} Ohm wird schwach: ${dims}; dunkel ab ${darkOhm} Ohm.`,
