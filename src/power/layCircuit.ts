@@ -5,6 +5,7 @@ import type { Piece, Traced } from '../trace/index.ts';
 import { jointRanges } from './joints.ts';
 import { lampDiode } from './lampTable.ts';
 import { contactPads, padPlaces } from './pads.ts';
+import { partings } from './partings.ts';
 import { seamsAcross, seamsOf } from './seams.ts';
 import { tapeGraph, type Anchor, type TapeRun } from './tapeGraph.ts';
 import type { Diode, JointKind } from './types.ts';
@@ -32,7 +33,7 @@ export interface LaidCircuit {
   contacts: { id: string; pads: string[]; at: Point | undefined }[];
 }
 
-interface Touch {
+export interface Touch {
   key: string;
   piece: number;
   at: Point;
@@ -59,6 +60,7 @@ export function layCircuit(netlist: Netlist, traced: Traced, card: Card): LaidCi
       { key: `${id} b`, piece: b, at: atB, across: false },
     ]),
     ...across.map(({ id, piece, at }) => ({ key: id, piece, at, across: true })),
+    ...partings(netlist, card, places, (pad, at) => nearestPiece(nets.get(netlist.netOf[pad]), at, traced)),
   ];
   const tape: TapeRun[] = [];
   const anchors = new Map<string, Anchor>();
@@ -106,7 +108,8 @@ function middle(piece: Piece | undefined): Point | undefined {
 }
 
 /** The piece of a net that lies nearest to a place, by its box: pads lie on their piece, so this only has to choose. */
-function nearestPiece({ pieces }: Net, at: Point, traced: Traced): number | undefined {
+function nearestPiece(net: Net | undefined, at: Point, traced: Traced): number | undefined {
+  const pieces = net?.pieces ?? [];
   if (pieces.length < 2) return pieces[0];
   const away = (id: number): number => {
     const piece = traced.pieces.find((candidate) => candidate.id === id);

@@ -1,4 +1,6 @@
 import { expect, it } from 'vitest';
+import type { Point } from '../../src/geometry/index.ts';
+import type { Netlist } from '../../src/net/index.ts';
 import { circuitOf, solve, solveStates } from '../../src/power/index.ts';
 import { drawnCard } from './drawnCard.ts';
 
@@ -83,4 +85,25 @@ it('finds that the red lamp robs the white ones when all contacts are closed', (
     robbers: ['L1'],
     robbed: ['L0', 'L2'],
   });
+});
+
+it('lets nothing flow beneath a lamp or across a seen break, though the mask runs on there', () => {
+  const path: Point[] = [
+    [10, 20],
+    [90, 20],
+  ];
+  const { card, traced, netlist } = drawnCard(
+    [{ net: 'plus', widthMm: 5, path }],
+    {
+      lamps: [{ id: 'L1', plus: [38, 20], minus: [44, 20] }],
+      cell: { at: [70, 20], upper_contact: [12, 20] },
+    },
+    [{ name: 'cell pressed', closed: ['cell'], nodes: [['plus'], ['minus']] }],
+    { 'cell+': 'plus', 'L1+': 'plus', 'L1-': 'minus', 'cell-': 'minus' },
+  );
+  const nets = [netlist.nets[0], { ...netlist.nets[0], id: 'minus', pads: ['L1-', 'cell-'] }];
+  const lampIn = (cuts: Netlist['cuts']) =>
+    solveStates({ ...netlist, nets, cuts }, traced, card).states[0].lamps.L1;
+  expect(lampIn([]).look).toBe('lit');
+  expect(lampIn([{ piece: 1, at: [56, 20], widthMm: 1 }]).mA).toBeLessThan(1e-6);
 });
