@@ -5,11 +5,13 @@ import { cameraCases } from './cases/camera.ts';
 import { classroomCases } from './cases/classroom.ts';
 import { firstPaint } from './cases/firstPaint.ts';
 import { keepCases } from './cases/keep.ts';
+import { foldFlaps } from './cases/fold.ts';
 import { keyboardAlone } from './cases/keyboard.ts';
 import { compareBuild, drawPlan } from './cases/plan.ts';
 import { layParts } from './cases/parts.ts';
 import { offlineCases } from './cases/offline.ts';
 import { policyCases } from './cases/policy.ts';
+import { tellPower } from './cases/power.ts';
 import { readVerdict } from './cases/verdict.ts';
 import { recordCases } from './cases/record.ts';
 import { shareCases } from './cases/share.ts';
@@ -42,12 +44,14 @@ describe('the page', { timeout: 240_000 }, () => {
   drawPlan(bench);
   compareBuild(bench);
   layParts(bench);
+  tellPower(bench);
   brushCopper(bench);
   dragCorners(bench);
   recordCases(bench);
   shareCases(bench);
   keepCases(bench);
   classroomCases(bench);
+  foldFlaps(bench);
   everySize(bench);
   cameraCases(bench);
   test('complains of nothing and asks no other origin for anything', () => {

@@ -3,7 +3,6 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { build, preview } from 'vite';
-import { vi } from 'vitest';
 import { startChrome } from './chrome.ts';
 import { fakeCamera } from './fakeCamera.ts';
 
@@ -29,9 +28,10 @@ export async function setStage(): Promise<Stage> {
   const folder = mkdtempSync(join(tmpdir(), 'foilproof-page-'));
   const outDir = join(folder, 'dist');
   // The test runner calls its own surroundings 'test', under which another page would be built than makers get.
-  vi.stubEnv('NODE_ENV', 'production');
+  const surroundings = process.env.NODE_ENV;
+  process.env.NODE_ENV = 'production';
   await build({ build: { outDir, emptyOutDir: true }, logLevel: 'error' });
-  vi.unstubAllEnvs();
+  process.env.NODE_ENV = surroundings;
   const server = await preview({
     build: { outDir },
     preview: { port: 0, host: '127.0.0.1' },

@@ -1,4 +1,5 @@
 import type { Card } from '../../card/index.ts';
+import { lampOver } from '../../net/covered.ts';
 import { compose, type Laid, type Seen } from './compose.ts';
 import { patchSeams } from './patchSeams.ts';
 import { recall } from './recall.ts';
@@ -25,7 +26,8 @@ export function joinSheets(
     const before = lastBefore(earlier, patch.id, card);
     if (!before) continue;
     Object.assign(beneath, recall(before, [patch]));
-    seams.push(...patchSeams(base.seen, before, patch));
+    // Beneath a lamp two photographs differ by the lamp itself.
+    seams.push(...patchSeams(base.seen, before, patch).filter((at) => !lampOver(card, at)));
   }
   const { laid: hinged, wrongSide } = rightSide(laid.filter(isFlap), card);
   const composed = compose(base, hinged, card);
