@@ -6,5 +6,6 @@ export { nearPieces, pieceAt, type NearPiece } from './nearest.ts';
 export type { Attached, NestPiece, PadPlace } from './types.ts';
 export type { FlapMeeting } from './flapContact.ts';
 export { closeMap, flapCopper, overlaps, type CopperCell, type FoldError, type Overlap } from './fold.ts';
+export { foamPlaces, type FoamPlaces } from './foamPlaces.ts';
 export { cellHeightMm, nestHeights, type NestHeights } from './nestHeights.ts';
 export { foldTolerance, type Tolerance } from './tolerance.ts';

@@ -3,6 +3,7 @@ import { foldWords } from '../../words/fold.ts';
 import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
 import { FoldPicture } from './FoldPicture.tsx';
+import { FoamLines } from './FoamLines.tsx';
 import './fold.css';
 import { Landings } from './Landings.tsx';
 import { useMeetings } from './useMeetings.ts';
@@ -52,6 +53,7 @@ export function FoldView({ shown }: { shown: Shown }) {
         />
       </label>
       {found && <Landings card={card} flap={flap.id} found={found} />}
+      <FoamLines card={card} />
     </section>
   );
 }

@@ -27,6 +27,13 @@ export const foldWords: Catalogue['fold'] = {
     laid: (by, mm) => `Gelegt nach: ${by}, ${mm} mm daneben.`,
   },
   closing: {
+    foam: {
+      heading: 'Schaumpads',
+      cell: (x, y) => `Zwei Lagen um die Knopfzelle (${x}; ${y} mm), an drei ihrer Seiten.`,
+      strokeEnd: (x, y) =>
+        `Ein Stück hinter dem Ende der Streichreihe (${x}; ${y} mm), damit die Klappe wieder abfedert.`,
+      rest: 'Sonst eine Lage, abseits jeder Leiterbahn, die berühren muss.',
+    },
     heading: 'Die Klappen schließen',
     lead: 'Die Klappe liegt über dem Grundblatt, als wären beide aus Glas.',
     flap: 'Klappe',

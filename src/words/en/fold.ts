@@ -24,6 +24,13 @@ export const foldWords = {
     laid: (by: string, mm: string) => `Laid by ${by}, ${mm} mm off.`,
   },
   closing: {
+    foam: {
+      heading: 'Foam',
+      cell: (x: string, y: string) => `Two layers round the cell (${x}, ${y} mm), on three of its sides.`,
+      strokeEnd: (x: string, y: string) =>
+        `One piece past the end of the stroke row (${x}, ${y} mm), so that the flap springs off again.`,
+      rest: 'One layer elsewhere, clear of every strip that must touch.',
+    },
     heading: 'Closing the flaps',
     lead: 'The flap lies over the base as if both were glass.',
     flap: 'Flap',

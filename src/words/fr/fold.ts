@@ -27,6 +27,13 @@ export const foldWords: Catalogue['fold'] = {
     laid: (by, mm) => `Posée par ${by}, à ${mm} mm près.`,
   },
   closing: {
+    foam: {
+      heading: 'Mousse',
+      cell: (x, y) => `Deux couches autour de la pile (${x} ; ${y} mm), sur trois de ses côtés.`,
+      strokeEnd: (x, y) =>
+        `Un morceau après la fin de la rangée balayée (${x} ; ${y} mm), pour que le rabat s’écarte de nouveau.`,
+      rest: 'Ailleurs une couche, à l’écart de toute piste qui doit toucher.',
+    },
     heading: 'Fermer les rabats',
     lead: 'Le rabat se pose sur la base comme si tous deux étaient de verre.',
     flap: 'Rabat',
