@@ -22,10 +22,7 @@ export async function startChrome(video: string): Promise<Browser> {
     `--use-file-for-fake-video-capture=${video}`,
   ];
   const found = process.env.CHROME_PATH ?? installed.find((path) => existsSync(path));
-  if (found) return chromium.launch({ executablePath: found, args: ['--no-sandbox', ...camera] });
-  const { default: shipped } = await import('@sparticuz/chromium');
-  return chromium.launch({
-    executablePath: await shipped.executablePath(),
-    args: [...shipped.args.filter((arg) => !arg.startsWith('--headless')), ...camera],
-  });
+  // The package's own arguments are for another place: one process, which goes with the first page that closes.
+  const executablePath = found ?? (await (await import('@sparticuz/chromium')).default.executablePath());
+  return chromium.launch({ executablePath, args: ['--no-sandbox', ...camera] });
 }
