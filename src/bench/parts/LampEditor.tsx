@@ -4,6 +4,7 @@ import { NumberField } from '../page/NumberField.tsx';
 import { editCard } from '../state/editCard.ts';
 import { useBench } from '../state/store.ts';
 import { NameField } from './NameField.tsx';
+import { OwnLamp } from './OwnLamp.tsx';
 import { changeLamp, flipLamp } from './partEdits.ts';
 import { PlaceFields } from './PlaceFields.tsx';
 import { RemovePart } from './RemovePart.tsx';
@@ -53,6 +54,7 @@ export function LampEditor({ lamp }: { lamp: Lamp }) {
           most={1e6}
           take={(series_ohm) => set({ series_ohm })}
         />
+        <OwnLamp forward={lamp.forward} take={(forward) => set({ forward })} />
       </div>
       <PlaceFields legend={text.plus} at={lamp.plus} take={(plus) => set({ plus })} />
       <PlaceFields legend={text.minus} at={lamp.minus} take={(minus) => set({ minus })} />

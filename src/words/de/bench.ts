@@ -244,6 +244,7 @@ export const benchWords: Catalogue['bench'] = {
       uv: 'ultraviolett',
     },
     series: 'Vorwiderstand, Ohm',
+    own: { label: 'Eigene LED, nach Datenblatt', volt: 'Leuchtet bei, V', mA: 'mit, mA' },
     intent: 'Soll leuchten',
     intentAlways: 'immer, wenn die Zelle gedrückt ist',
     intentUnsaid: 'nicht angegeben',

@@ -243,6 +243,7 @@ export const benchWords = {
       uv: 'ultraviolet',
     },
     series: 'Resistor in it, ohm',
+    own: { label: 'Own lamp, by its data sheet', volt: 'Lights at, V', mA: 'with, mA' },
     intent: 'Meant to light',
     intentAlways: 'whenever the cell is pressed',
     intentUnsaid: 'not said',

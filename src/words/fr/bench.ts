@@ -243,6 +243,7 @@ export const benchWords: Catalogue['bench'] = {
       uv: 'ultraviolet',
     },
     series: 'Résistance dedans, ohm',
+    own: { label: 'LED à soi, d’après sa fiche', volt: 'S’allume à, V', mA: 'avec, mA' },
     intent: 'Doit s’allumer',
     intentAlways: 'dès que la pile est pressée',
     intentUnsaid: 'non dit',
