@@ -27,6 +27,7 @@ export function foldFlaps(bench: () => Bench): void {
     await page.goto(stage.url);
     await page.locator('input[type=file][accept*=json]').setInputFiles(await foldedCard('strip-off'));
     expect(await verdict(page)).toMatch(/Hold/);
+    await page.locator('.finding-head', { hasText: 'Missed contact' }).click();
     // The fixture's third strip was laid 1.5 mm beyond its partner.
     await page
       .getByText(/At C3 the flap's copper lands 1\.[3-7] mm below its partner/)
