@@ -28,7 +28,7 @@ export const benchWords: Catalogue['bench'] = {
   nextTo: (step) => `\u00a0: ${step}`,
   undo: 'Annuler',
   redo: 'Rétablir',
-  dismiss: 'Ranger',
+  dismiss: 'Fermer ce message',
   photoAlt: 'La photo',
   opening: 'Ouverture de l’étape…',
   engineLoading: 'Chargement du contrôle…',
