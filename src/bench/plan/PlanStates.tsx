@@ -2,6 +2,7 @@ import type { PlanChecks } from '../../plan/index.ts';
 import { benchWords } from '../../words/bench.ts';
 import { sayState } from '../../words/states.ts';
 import { useBench } from '../state/store.ts';
+import { StateGrid } from '../verdict/StateGrid.tsx';
 
 /** Which lamp would light when, were the plan laid as drawn. */
 export function PlanStates({ checks }: { checks: PlanChecks | undefined }) {
@@ -12,36 +13,13 @@ export function PlanStates({ checks }: { checks: PlanChecks | undefined }) {
   return (
     <section aria-labelledby="plan-states">
       <h2 id="plan-states">{text.heading}</h2>
-      <div className="table-scroll" tabIndex={0} role="group" aria-labelledby="plan-states">
-        <table className="states">
-          <thead>
-            <tr>
-              <th scope="col">{text.state}</th>
-              {lamps.map(({ id }) => (
-                <th key={id} scope="col">
-                  {id}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {checks.power.states.map(({ name, lamps: figures }) => (
-              <tr key={name}>
-                <th scope="row">
-                  {sayState(name)}
-                  {shorted.has(name) && <b className="shorted">{text.shorted}</b>}
-                </th>
-                {lamps.map(({ id }) => (
-                  <td key={id} className={figures[id]?.look ?? 'dark'}>
-                    {text.looks[figures[id]?.look ?? 'dark']}
-                    <small>{text.mA(figures[id]?.mA ?? 0)}</small>
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <StateGrid
+        labelledBy="plan-states"
+        lamps={lamps}
+        states={checks.power.states}
+        shorted={shorted}
+        name={sayState}
+      />
     </section>
   );
 }

@@ -4,6 +4,7 @@ import { sayState } from '../../words/states.ts';
 import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
 import { PlayStroke } from './PlayStroke.tsx';
+import { StateGrid } from './StateGrid.tsx';
 
 interface Props {
   shown: Shown;
@@ -25,46 +26,20 @@ export function StateTable({ shown, power, state, setState }: Props) {
       ) : (
         <>
           <PlayStroke names={power.states.map(({ name }) => name)} state={state} setState={setState} />
-          <div className="table-scroll" tabIndex={0} role="group" aria-labelledby="states">
-            <table className="states">
-              <thead>
-                <tr>
-                  <th scope="col">{text.state}</th>
-                  {lamps.map(({ id }) => (
-                    <th key={id} scope="col">
-                      {id}
-                    </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody>
-                {power.states.map(({ name, lamps: figures }) => (
-                  <tr key={name} className={name === state ? 'here' : undefined}>
-                    <th scope="row">
-                      <button type="button" aria-pressed={name === state} onClick={() => setState(name)}>
-                        {sayState(name)}
-                      </button>
-                      {shorted.has(name) && <b className="shorted">{text.shorted}</b>}
-                    </th>
-                    {lamps.map(({ id }) => (
-                      <Cell key={id} look={figures[id]?.look ?? 'dark'} mA={figures[id]?.mA ?? 0} />
-                    ))}
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
+          <StateGrid
+            labelledBy="states"
+            lamps={lamps}
+            states={power.states}
+            shorted={shorted}
+            here={state}
+            name={(name) => (
+              <button type="button" aria-pressed={name === state} onClick={() => setState(name)}>
+                {sayState(name)}
+              </button>
+            )}
+          />
         </>
       )}
     </section>
-  );
-}
-
-function Cell({ look, mA }: { look: 'lit' | 'dim' | 'dark'; mA: number }) {
-  return (
-    <td className={look}>
-      {words.states.looks[look]}
-      <small>{words.states.mA(mA)}</small>
-    </td>
   );
 }
