@@ -1,4 +1,5 @@
 import react from '@vitejs/plugin-react';
+import { defaultClientConditions } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { contentPolicy } from './src/bench/contentPolicy.ts';
 import { demoLink } from './src/bench/demoLink.ts';
@@ -10,7 +11,9 @@ export default defineConfig({
   root: 'src/bench',
   publicDir: '../../public',
   base: './',
-  plugins: [react(), openCvPlugin(), ocrPlugin(), demoLink(), contentPolicy(), offline()],
+  plugins: [contentPolicy(), react(), openCvPlugin(), ocrPlugin(), demoLink(), offline()],
+  // The nets' runner with its glue in a file of its own: that alone is what each of its threads loads.
+  resolve: { conditions: ['onnxruntime-web-use-extern-wasm', ...defaultClientConditions] },
   worker: { format: 'es', plugins: () => [openCvPlugin()] },
   build: { outDir: '../../dist', emptyOutDir: true, target: 'es2022' },
   server: { open: false, fs: { allow: ['../..'] } },

@@ -29,7 +29,9 @@ const whileDeveloping = {
 
 /**
  * Gives the page its Content-Security-Policy: in a build as a meta element, so that it holds on any server, and as
- * a header of the preview server, so that it binds the workers too and no other page can frame it.
+ * a header of the preview server, so that it binds the workers too and no other page can frame it. Both servers isolate
+ * the page; elsewhere its own service worker does (`offline/isolate.js`). First among the plugins, so that what others
+ * serve is sent with the same headers.
  */
 export function contentPolicy(): Plugin {
   return {
@@ -52,6 +54,15 @@ export function contentPolicy(): Plugin {
   };
 }
 
+/**
+ * A page that shares nothing with other origins may share memory among its own workers: the nets run on several cores.
+ * @source HTML Living Standard, sections 7.1.3 and 7.1.4 (cross-origin opener and embedder policies)
+ */
+const isolation = {
+  'Cross-Origin-Opener-Policy': 'same-origin',
+  'Cross-Origin-Embedder-Policy': 'require-corp',
+};
+
 function told(policy: Record<string, string>): string {
   return Object.entries(policy)
     .map((entry) => entry.join(' '))
@@ -59,11 +70,14 @@ function told(policy: Record<string, string>): string {
 }
 
 function sending(policy: Record<string, string>): Connect.NextHandleFunction {
-  const header = told({ ...policy, 'frame-ancestors': "'none'" });
+  const headers = {
+    ...isolation,
+    'Content-Security-Policy': told({ ...policy, 'frame-ancestors': "'none'" }),
+    'X-Content-Type-Options': 'nosniff',
+    'Referrer-Policy': 'no-referrer',
+  };
   return (_request, response, next) => {
-    response.setHeader('Content-Security-Policy', header);
-    response.setHeader('X-Content-Type-Options', 'nosniff');
-    response.setHeader('Referrer-Policy', 'no-referrer');
+    for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
     next();
   };
 }

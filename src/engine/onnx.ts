@@ -49,11 +49,9 @@ async function start(file: string): Promise<Net> {
   };
 }
 
-/** One thread: it needs no cross-origin isolation, and the shell's pool already keeps every core busy. */
 async function startRunner(): Promise<void> {
   try {
-    ort.env.wasm.numThreads = 1;
-    ort.env.wasm.wasmBinary = await onnxPlaces.runner();
+    Object.assign(ort.env.wasm, await onnxPlaces.runner());
   } catch (error) {
     runner = undefined;
     throw error;

@@ -1,20 +1,26 @@
+import glueUrl from 'onnxruntime-web/ort-wasm-simd-threaded.mjs?url';
 import runnerUrl from 'onnxruntime-web/ort-wasm-simd-threaded.wasm?url';
 import type { OnnxPlaces } from './onnxPlaces.ts';
 
 /** A built script or worker lies in assets/, one folder below the page; the development server serves from the root. */
 const models = import.meta.env.DEV ? '/models/' : '../models/';
 
-/** Everything from our own origin. */
+/** More threads than these gain little on nets of this size. */
+const mostThreads = 4;
+
+/** Everything from our own origin. The runner streams; its threads share memory, which only an isolated page may do. */
 export const onnxPlaces: OnnxPlaces = {
-  runner: async () => (await fetched(new URL(runnerUrl, import.meta.url))).arrayBuffer(),
+  runner: async () => ({
+    numThreads: self.crossOriginIsolated ? Math.min(navigator.hardwareConcurrency, mostThreads) : 1,
+    wasmPaths: { mjs: ownAddress(glueUrl), wasm: ownAddress(runnerUrl) },
+  }),
   async model(file) {
-    const response = await fetched(new URL(models + file, import.meta.url));
+    const response = await fetch(ownAddress(models + file));
+    if (!response.ok) throw new Error(`${response.status} ${response.statusText}`.trim());
     return new Uint8Array(await response.arrayBuffer());
   },
 };
 
-async function fetched(url: URL): Promise<Response> {
-  const response = await fetch(url);
-  if (!response.ok) throw new Error(`${response.status} ${response.statusText}`.trim());
-  return response;
+function ownAddress(path: string): string {
+  return new URL(path, import.meta.url).href;
 }

@@ -38,7 +38,9 @@ export function offline(): PluginOption[] {
         })),
       },
       workbox: {
-        globPatterns: ['**/*.{html,js,css,wasm,onnx,gz,svg,png,jpg,woff}'],
+        globPatterns: ['**/*.{html,js,mjs,css,wasm,onnx,gz,svg,png,jpg,woff}'],
+        globIgnores: ['isolate.js'],
+        importScripts: ['isolate.js'],
         maximumFileSizeToCacheInBytes: 32e6,
         inlineWorkboxRuntime: true,
         cleanupOutdatedCaches: true,

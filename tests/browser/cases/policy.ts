@@ -31,6 +31,8 @@ export function policyCases(bench: () => Bench): void {
     const { stage } = bench();
     const page = await (await stage.browser.newContext()).newPage();
     const response = await page.goto(stage.url);
+    // Workers may share memory: HTML Living Standard, section 7.1.4.
+    expect(await page.evaluate(() => crossOriginIsolated)).toBe(true);
     const header = response?.headers()['content-security-policy'] ?? '';
     const meta = await page.locator('meta[http-equiv=Content-Security-Policy]').getAttribute('content');
     for (const policy of [header, meta ?? '']) {
