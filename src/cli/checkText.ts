@@ -1,4 +1,5 @@
 import { cliWords } from '../words/cli.ts';
+import { findingWords } from '../words/findings.ts';
 import { decimal } from '../words/numbers.ts';
 import type { Answer } from './job.ts';
 
@@ -11,7 +12,7 @@ export function fullText({ photo, status, json }: Answer): string[] {
   return [
     `${photo}: ${verdict}${countOf(json)}`,
     ...json.findings.flatMap((f, i) => [
-      `${String(i + 1).padStart(3)}. ${f.kind} ${cliWords.place(decimal(f.x_mm, 1), decimal(f.y_mm, 1))}, ${cliWords.sure(decimal(f.certainty, 2))}`,
+      `${String(i + 1).padStart(3)}. ${findingWords.names[f.kind]}, ${f.place}, ${cliWords.sure(decimal(f.certainty, 2))}`,
       `     ${f.say}`,
       `     ${f.do}`,
     ]),
@@ -25,7 +26,7 @@ export function oneLine({ photo, status, json, why }: Answer): string {
   if (!json || status === 2) return `${photo}: ${cliWords.couldNot}${why ? `. ${why}` : ''}`;
   const holding = json.findings
     .filter((f) => f.weight === 'holds' && f.certainty >= 0.5)
-    .map((f) => `${f.kind} ${cliWords.place(decimal(f.x_mm, 1), decimal(f.y_mm, 1))}`);
+    .map((f) => `${findingWords.names[f.kind]}, ${f.place}`);
   const list = holding.length > 0 ? `: ${holding.join('; ')}` : '';
   return `${photo}: ${cliWords.verdict[json.verdict]}${countOf(json)}${list}`;
 }

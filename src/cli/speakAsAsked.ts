@@ -1,7 +1,7 @@
 import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
 import { chooseLanguage, language, languageOf, languages, type Language } from '../words/language.ts';
-import { measureIn, unit, type Unit } from '../words/lengths.ts';
+import { measureAs, measureIn, unit, type Unit } from '../words/lengths.ts';
 
 const units: readonly string[] = ['mm', 'inch'] satisfies Unit[];
 let unitAsked = false;
@@ -30,7 +30,7 @@ export async function speakAsAsked(
 
 /** A card may ask for inches; `--units` comes before it. */
 export function measureAsCard(card: { show_inches?: boolean }): void {
-  if (!unitAsked) measureIn(card.show_inches ? 'inch' : 'mm');
+  if (!unitAsked) measureAs(card);
 }
 
 /** The arguments under which another process speaks and measures as this one does. */

@@ -16,6 +16,8 @@ export interface Tolerance {
 /** Less overlap than this does not count as met, mm^2 (common practice, no source). */
 const leastMm2 = 1;
 const stepMm = 0.1;
+/** How far a fold by hand is off, at most (common practice, no source). */
+export const foldOff = { mm: 0.5, degrees: 1 };
 
 /**
  * Folds every flap anew with its line off by up to 0.5 mm and the flap turned by up to 1 degree, even draws.
@@ -27,7 +29,7 @@ export function foldTolerance(
   traced: Traced,
   card: Card,
   meetings: readonly FlapMeeting[],
-  { draws = 200, seed = 1, shiftMm = 0.5, turnDeg = 1 } = {},
+  { draws = 200, seed = 1, shiftMm = foldOff.mm, turnDeg = foldOff.degrees } = {},
 ): Tolerance[] {
   const contacts = new Set(meetings.filter(({ missMm }) => missMm === 0).map(({ contact }) => contact));
   return [...contacts].flatMap((id) => {

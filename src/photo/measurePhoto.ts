@@ -1,3 +1,4 @@
+import { length } from '../words/lengths.ts';
 import { photoWords } from '../words/photo.ts';
 import { exposureOf } from './exposure.ts';
 import type { Exposure } from './exposure.ts';
@@ -51,6 +52,6 @@ function sentences(
   if (middle < 28) say.push(photoWords.tooDark);
   if (clipped > 0.08) say.push(photoWords.burntOut(Math.round(100 * clipped)));
   if (spreadPx === undefined || spreadPx > Math.max(8, width / 250)) say.push(photoWords.blurred);
-  if (smallest !== undefined && smallest > wanted) say.push(photoWords.tooSoft(wanted.toFixed(1)));
+  if (smallest !== undefined && smallest > wanted) say.push(photoWords.tooSoft(length(wanted)));
   return say;
 }

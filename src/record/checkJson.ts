@@ -1,6 +1,8 @@
+import type { Card } from '../card/index.ts';
 import type { Finding, Net } from '../net/index.ts';
 import type { PowerReport, StatePower } from '../power/index.ts';
 import { contactsJson } from './contactsJson.ts';
+import { sayPlace } from './sayPlace.ts';
 import { sayFinding } from './sayFinding.ts';
 import type { Recordable } from './types.ts';
 
@@ -14,7 +16,7 @@ export function checkJson(checked: Recordable, power: PowerReport) {
     verdict,
     base: { width_mm: checked.card.base.width_mm, height_mm: checked.card.base.height_mm },
     corners_px: outline.cornersPx.map(([x, y]) => [round(x, 2), round(y, 2)]),
-    findings: netlist.findings.map(findingJson),
+    findings: netlist.findings.map((finding) => findingJson(finding, checked.card)),
     nets: netlist.nets.map(netJson),
     states: power.states.map(stateJson),
     contacts: contactsJson(checked),
@@ -35,7 +37,7 @@ function sheetJson({ name, sheet, by, residualMm }: SheetLaid) {
   return { photo: name, sheet, laid_by: by, residual_mm: round(residualMm, 2) };
 }
 
-function findingJson(finding: Finding) {
+function findingJson(finding: Finding, card: Card) {
   const words = sayFinding(finding);
   return {
     kind: finding.kind,
@@ -45,6 +47,7 @@ function findingJson(finding: Finding) {
     certainty: round(finding.certainty, 3),
     weight: finding.weight,
     sheet: finding.sheet,
+    place: sayPlace(finding, card),
     lamps: finding.lamps,
     nets: finding.nets,
     say: words.say,

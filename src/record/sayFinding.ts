@@ -11,12 +11,12 @@ export interface FindingWords {
   settle: string;
 }
 
-/** How a length is written. */
-export type Lengths = (mm: number) => string;
+/** What two sheets show of one thing lies so near, where they are laid right, mm. */
+const togetherMm = 1;
 
 /** What a finding has to say, from its kind, size and facts; under 0.5 it says that it is not sure. */
-export function sayFinding(finding: Finding, lengths: Lengths = inUnit): FindingWords {
-  const said = sentences(finding, lengths);
+export function sayFinding(finding: Finding): FindingWords {
+  const said = sentences(finding);
   const unsure = finding.certainty < 0.5 && finding.kind !== 'gap' ? `${words.lookHere} ` : '';
   return { say: unsure + said.say, do: said.do, settle: said.settle ?? words.settleByEye };
 }
@@ -27,12 +27,12 @@ interface Said {
   settle?: string;
 }
 
-function sentences(finding: Finding, lengths: Lengths): Said {
+function sentences(finding: Finding): Said {
   const { kind, sizeMm = 0, lamps, facts, certainty } = finding;
-  const size = lengths(sizeMm);
+  const size = inUnit(sizeMm);
   const lamp = lamps.join(', ');
   const fact = (key: string) => String(facts[key] ?? '');
-  const length = (key: string) => lengths(Number(facts[key] ?? 0));
+  const length = (key: string) => inUnit(Number(facts[key] ?? 0));
   switch (kind) {
     case 'shorted-cell': {
       const { rim, copper, do: act, settle } = words.shortedCell;
@@ -93,7 +93,11 @@ function sentences(finding: Finding, lengths: Lengths): Said {
       return { ...words.nearEdge, say: words.nearEdge.say(size, length('limit')) };
     case 'off-register': {
       const { say, by, do: act, settle } = foldWords.offRegister;
-      return { say: say(fact('photo'), size, by[fact('by') as keyof typeof by]), do: act, settle };
+      return {
+        say: say(fact('photo'), size, by[fact('by') as keyof typeof by]),
+        do: act,
+        settle: settle(inUnit(togetherMm)),
+      };
     }
   }
 }

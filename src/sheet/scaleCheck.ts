@@ -1,4 +1,5 @@
 import type { CellKind } from '../card/index.ts';
+import { length } from '../words/lengths.ts';
 import { sheetWords } from '../words/sheet.ts';
 
 /**
@@ -40,6 +41,6 @@ export function checkScaleByCell(seenMm: number, kind: CellKind): ScaleCheck {
   return {
     ratio,
     agrees: false,
-    say: sheetWords.scaleOff(percent, seenMm.toFixed(1), kind, greatest.toFixed(1)),
+    say: sheetWords.scaleOff(percent, length(seenMm), kind, length(greatest)),
   };
 }

@@ -47,7 +47,7 @@ describe('measurePhoto', () => {
     expect(measurePhoto(await bars(0.8, 1), 10).say).toEqual([]);
     const soft = measurePhoto(await bars(3.5, 1), 10);
     expect(soft.smallestGapMm).toBeGreaterThan(0.8);
-    expect(soft.say).toContain('too soft to see a 0.8 mm gap here');
+    expect(soft.say).toContain('too soft to see a gap of 0.8 mm here');
   });
 
   it('shows a finer gap the more pixels a mm has', () => {

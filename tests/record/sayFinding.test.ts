@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { findingKinds } from '../../src/card/index.ts';
 import type { Finding } from '../../src/net/index.ts';
 import { sayFinding } from '../../src/record/sayFinding.ts';
+import { measureIn } from '../../src/words/lengths.ts';
 
 const finding = (kind: Finding['kind'], more: Partial<Finding> = {}): Finding => ({
   kind,
@@ -42,7 +43,9 @@ describe('every kind of finding', () => {
     expect(sayFinding(finding('tight', { certainty: 0.3 })).say).toMatch(/not sure/);
   });
 
-  it('writes lengths as asked', () => {
-    expect(sayFinding(finding('tight'), (mm) => `${(mm / 25.4).toFixed(2)} in`).say).toContain('0.05 in');
+  it('writes lengths in the chosen unit', () => {
+    measureIn('inch');
+    expect(sayFinding(finding('tight')).say).toContain('0.05 in');
+    measureIn('mm');
   });
 });

@@ -1,12 +1,15 @@
+import type { Card } from '../../card/index.ts';
 import type { Finding } from '../../net/index.ts';
 import { sayFinding } from '../../record/sayFinding.ts';
-import { benchWords } from '../../words/bench.ts';
+import { sayPlace } from '../../record/sayPlace.ts';
 import { classroomWords as words } from '../../words/classroom.ts';
-import { recordWords } from '../../words/record.ts';
+import { findingWords } from '../../words/findings.ts';
+import { useBench } from '../state/store.ts';
 import type { ClassCard } from './classroom.ts';
 
 /** A slip a card, seen on paper only: verdict, what to mend and what to check, with places in words. */
 export function Slips({ cards }: { cards: ClassCard[] }) {
+  const plan = useBench(({ card }) => card);
   return (
     <div className="slips">
       {cards.map((card) => (
@@ -17,7 +20,7 @@ export function Slips({ cards }: { cards: ClassCard[] }) {
           {card.verdict && card.findings.length === 0 && <p>{words.nothing}</p>}
           <ol>
             {card.findings.map((finding, i) => (
-              <SlipLine key={i} finding={finding} />
+              <SlipLine key={i} finding={finding} plan={plan} />
             ))}
           </ol>
         </article>
@@ -26,12 +29,11 @@ export function Slips({ cards }: { cards: ClassCard[] }) {
   );
 }
 
-function SlipLine({ finding }: { finding: Finding }) {
+function SlipLine({ finding, plan }: { finding: Finding; plan: Card }) {
   const said = sayFinding(finding);
-  const [x, y] = finding.at;
   return (
     <li>
-      <b>{recordWords.kinds[finding.kind]}</b>, {benchWords.findings.place(x, y)}. {said.say} {said.do}
+      <b>{findingWords.names[finding.kind]}</b>, {sayPlace(finding, plan)}. {said.say} {said.do}
     </li>
   );
 }

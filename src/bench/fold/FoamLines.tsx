@@ -2,13 +2,13 @@ import type { Card } from '../../card/schema.ts';
 import { foamPlaces } from '../../parts/foamPlaces.ts';
 import type { Point } from '../../geometry/index.ts';
 import { foldWords } from '../../words/fold.ts';
-import { decimal } from '../../words/numbers.ts';
+import { length } from '../../words/lengths.ts';
 
 /** Where foam belongs, in words. */
 export function FoamLines({ card }: { card: Card }) {
   const { foam: words } = foldWords.closing;
   const { cell, strokeEnd } = foamPlaces(card);
-  const at = (say: (x: string, y: string) => string, [x, y]: Point) => say(decimal(x, 1), decimal(y, 1));
+  const at = (say: (x: string, y: string) => string, [x, y]: Point) => say(length(x), length(y));
   return (
     <>
       <h3>{words.heading}</h3>

@@ -1,5 +1,7 @@
 import type { Card } from '../../card/schema.ts';
+import { foldOff } from '../../parts/tolerance.ts';
 import { foldWords } from '../../words/fold.ts';
+import { area, length } from '../../words/lengths.ts';
 import type { Meetings } from './useMeetings.ts';
 
 /** Each contact that a flap closes, in words: how much overlaps, or by how much and which way it is missed. */
@@ -15,7 +17,7 @@ export function Landings({ card, flap, found }: { card: Card; flap: string; foun
           <li key={id}>
             {sayLanding(id, own)}
             {share !== undefined && (
-              <span className="pencil"> {words.tolerance((100 * share).toFixed(0))}</span>
+              <span className="pencil"> {words.tolerance((100 * share).toFixed(0), length(foldOff.mm))}</span>
             )}
           </li>
         );
@@ -29,6 +31,6 @@ function sayLanding(id: string, own: Meetings['meetings']): string {
   const missed = own.find(({ missMm }) => missMm > 0);
   if (own.length === 0 || (missed && !Number.isFinite(missed.missMm))) return words.none(id);
   if (missed && missed.direction !== '')
-    return words.misses(id, missed.missMm.toFixed(1), words.sides[missed.direction]);
-  return words.meets(id, Math.min(...own.map(({ overlapMm2 }) => overlapMm2)).toFixed(1));
+    return words.misses(id, length(missed.missMm), words.sides[missed.direction]);
+  return words.meets(id, area(Math.min(...own.map(({ overlapMm2 }) => overlapMm2)), 1));
 }

@@ -1,6 +1,7 @@
 import type { Contact } from '../../card/schema.ts';
 import { contactPlace, sidesOf } from '../../parts/index.ts';
 import { benchWords as words } from '../../words/bench.ts';
+import { LengthField } from '../page/LengthField.tsx';
 import { NumberField } from '../page/NumberField.tsx';
 import { editCard } from '../state/editCard.ts';
 import { NameField } from './NameField.tsx';
@@ -36,12 +37,11 @@ export function ContactEditor({ contact }: { contact: Contact }) {
           />
         )}
         {!sides && (
-          <NumberField
+          <LengthField
             label={text.reach}
-            value={contact.reach_mm}
-            digits={1}
-            least={0.5}
-            most={200}
+            mm={contact.reach_mm}
+            leastMm={0.5}
+            mostMm={200}
             take={(reach_mm) => set({ reach_mm })}
           />
         )}

@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/index.ts';
 import { benchWords as words } from '../../words/bench.ts';
-import { NumberField } from '../page/NumberField.tsx';
+import { LengthField } from '../page/LengthField.tsx';
 
 interface Props {
   legend: string;
@@ -14,20 +14,18 @@ export function PlaceFields({ legend, at: [x, y], take }: Props) {
     <fieldset>
       <legend>{legend}</legend>
       <div className="fields">
-        <NumberField
+        <LengthField
           label={words.parts.x}
-          value={x}
-          digits={2}
-          least={-300}
-          most={2300}
+          mm={x}
+          leastMm={-300}
+          mostMm={2300}
           take={(value) => take([value, y])}
         />
-        <NumberField
+        <LengthField
           label={words.parts.y}
-          value={y}
-          digits={2}
-          least={-300}
-          most={2300}
+          mm={y}
+          leastMm={-300}
+          mostMm={2300}
           take={(value) => take([x, value])}
         />
       </div>

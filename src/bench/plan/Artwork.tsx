@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Card } from '../../card/index.ts';
 import { planWords } from '../../words/plan.ts';
-import { NumberField } from '../page/NumberField.tsx';
+import { LengthField } from '../page/LengthField.tsx';
 import { FileButton } from '../shoot/FileButton.tsx';
 import { editCard } from '../state/editCard.ts';
 import { artworkOf, artworkScaled, removeArtwork, takeArtwork } from './artworkEdits.ts';
@@ -80,7 +80,7 @@ function Distance({ placing: { taps }, done }: { placing: Placing; done(): void 
   };
   return (
     <div className="line-of-acts">
-      <NumberField label={text.artworkApart} value={mm} digits={1} least={1} most={3000} take={setMm} />
+      <LengthField label={text.artworkApart} mm={mm} leastMm={1} mostMm={3000} take={setMm} />
       <button type="button" onClick={scale}>
         {text.artworkScale}
       </button>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Card } from '../../card/index.ts';
 import type { PrintPaper } from '../../plan/index.ts';
+import { printBarMm, shortLength } from '../../words/lengths.ts';
 import { planWords } from '../../words/plan.ts';
 import { saveFile } from '../record/saveFile.ts';
 import { tellTrouble } from '../state/trouble.ts';
@@ -21,7 +22,7 @@ export function PrintLine({ card }: { card: Card }) {
     call('printPlan', { card: withoutPictures(card), paper })
       .then((blob) => {
         saveFile(name, blob);
-        setSaid(text.printed(name));
+        setSaid(text.printed(name, shortLength(printBarMm())));
       })
       .catch((error) => {
         setSaid('');

@@ -1,5 +1,5 @@
 import { planWords } from '../../words/plan.ts';
-import { NumberField } from '../page/NumberField.tsx';
+import { LengthField } from '../page/LengthField.tsx';
 import { NetField } from './NetField.tsx';
 import type { Draft } from './planTool.ts';
 
@@ -17,12 +17,11 @@ export function StripDraft({ draft, setDraft, finish, drop }: Props) {
     <>
       <div className="fields">
         <NetField net={draft.net} take={(net) => setDraft({ ...draft, net })} />
-        <NumberField
+        <LengthField
           label={text.width}
-          value={draft.widthMm}
-          digits={1}
-          least={1}
-          most={20}
+          mm={draft.widthMm}
+          leastMm={1}
+          mostMm={20}
           take={(widthMm) => setDraft({ ...draft, widthMm })}
         />
       </div>

@@ -1,6 +1,6 @@
 import type { PlanStrip } from '../../card/index.ts';
 import { planWords } from '../../words/plan.ts';
-import { NumberField } from '../page/NumberField.tsx';
+import { LengthField } from '../page/LengthField.tsx';
 import { PlaceFields } from '../parts/PlaceFields.tsx';
 import { editCard } from '../state/editCard.ts';
 import { NetField } from './NetField.tsx';
@@ -26,12 +26,11 @@ export function StripEditor({ strip, corner, pick }: Props) {
     <>
       <div className="fields">
         <NetField net={net} take={(value) => set({ net: value })} />
-        <NumberField
+        <LengthField
           label={text.width}
-          value={width_mm}
-          digits={1}
-          least={0.5}
-          most={50}
+          mm={width_mm}
+          leastMm={0.5}
+          mostMm={50}
           take={(value) => set({ width_mm: value })}
         />
       </div>

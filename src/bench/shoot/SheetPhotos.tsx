@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import type { Card } from '../../card/schema.ts';
 import { foldWords as words } from '../../words/fold.ts';
+import { length } from '../../words/lengths.ts';
 import { editCard } from '../state/editCard.ts';
 import { useBench } from '../state/store.ts';
 import { FileButton } from './FileButton.tsx';
@@ -63,5 +64,5 @@ function sheetChoices({ flaps, patches }: Card): { value: string; label: string 
 }
 
 function fateOf(fate: { by: 'corners' | 'fold' | 'copper'; residualMm: number } | undefined): string {
-  return fate ? words.sheets.laid(words.offRegister.by[fate.by], fate.residualMm.toFixed(1)) : '';
+  return fate ? words.sheets.laid(words.offRegister.by[fate.by], length(fate.residualMm)) : '';
 }

@@ -1,17 +1,15 @@
 import { useState } from 'react';
 import { benchWords as words } from '../../words/bench.ts';
-import { NumberField } from '../page/NumberField.tsx';
-import { editCard } from '../state/editCard.ts';
+import { length, lengthFigure } from '../../words/lengths.ts';
+import { LengthField } from '../page/LengthField.tsx';
+import { UnitChoice } from '../page/UnitChoice.tsx';
 import { useBench } from '../state/store.ts';
 import { setSize } from './edits.ts';
 import { nameOfSize, sizes, type SizeName } from './sizes.ts';
 
-const inchMm = 25.4;
-
 /** The base's size: a usual one, or own numbers in mm or inches. */
 export function BaseSize() {
   const { width_mm: width, height_mm: height } = useBench(({ card }) => card.base);
-  const inches = useBench(({ card }) => card.show_inches ?? false);
   const [own, setOwn] = useState(false);
   const name = own ? undefined : nameOfSize(width, height);
   const choose = (chosen: string) => {
@@ -22,8 +20,6 @@ export function BaseSize() {
     else setSize(long, short);
   };
   const { square } = words;
-  const per = inches ? inchMm : 1;
-  const digits = inches ? 3 : 1;
   return (
     <div className="base-size">
       <label className="field">
@@ -31,7 +27,7 @@ export function BaseSize() {
         <select value={name ?? 'own'} onChange={({ target }) => choose(target.value)}>
           {(Object.keys(sizes) as SizeName[]).map((each) => (
             <option key={each} value={each}>
-              {square.sizes[each]}
+              {sayName(each)}
             </option>
           ))}
           <option value="own">{square.own_size}</option>
@@ -39,36 +35,30 @@ export function BaseSize() {
       </label>
       {name === undefined && (
         <div className="fields">
-          <NumberField
+          <LengthField
             label={square.width}
-            value={width / per}
-            digits={digits}
-            least={10 / per}
-            most={2000 / per}
-            take={(value) => setSize(value * per, height)}
+            mm={width}
+            leastMm={10}
+            mostMm={2000}
+            take={(mm) => setSize(mm, height)}
           />
-          <NumberField
+          <LengthField
             label={square.height}
-            value={height / per}
-            digits={digits}
-            least={10 / per}
-            most={2000 / per}
-            take={(value) => setSize(width, value * per)}
+            mm={height}
+            leastMm={10}
+            mostMm={2000}
+            take={(mm) => setSize(width, mm)}
           />
-          <label className="field">
-            <span>{square.unit}</span>
-            <select
-              value={inches ? 'inch' : 'mm'}
-              onChange={({ target }) =>
-                editCard((card) => ({ ...card, show_inches: target.value === 'inch' || undefined }))
-              }
-            >
-              <option value="mm">{square.unitMm}</option>
-              <option value="inch">{square.unitInch}</option>
-            </select>
-          </label>
+          <UnitChoice id="base-unit" label={square.unit} />
         </div>
       )}
     </div>
   );
+}
+
+/** Sizes of a series are told with their lengths; the others are called by theirs. */
+function sayName(name: SizeName): string {
+  const [short, long] = sizes[name];
+  const called = words.square.sizes[name];
+  return /^A\d$/.test(name) ? `${called}, ${lengthFigure(short, 0)} x ${length(long, 0)}` : called;
 }

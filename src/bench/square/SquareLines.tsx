@@ -1,4 +1,6 @@
 import { benchWords as words } from '../../words/bench.ts';
+import { pixelDensity } from '../../words/density.ts';
+import { length } from '../../words/lengths.ts';
 import { scaleByCell } from '../../parts/suggest/scaleByCell.ts';
 import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
@@ -24,13 +26,13 @@ export function SquareLines({
     <div className="lines" role="status">
       <p className={!own && outline.certainty < sure ? 'warn' : undefined}>{own ? square.own : found}</p>
       <p className="pencil">
-        {square.result(sheet.photoPxPerMm.toFixed(1), traced.smallestGapMm.toFixed(1))}
+        {square.result(pixelDensity(sheet.photoPxPerMm), length(traced.smallestGapMm))}
       </p>
-      {sheet.photoPxPerMm < coarsePxPerMm && <p className="warn">{square.coarse}</p>}
+      {sheet.photoPxPerMm < coarsePxPerMm && (
+        <p className="warn">{square.coarse(pixelDensity(coarsePxPerMm))}</p>
+      )}
       {(outline.bow || outline.residualMm > bowMm) && (
-        <p className="warn">
-          {(outline.bow ? square.followed : square.bowed)(outline.residualMm.toFixed(1))}
-        </p>
+        <p className="warn">{(outline.bow ? square.followed : square.bowed)(length(outline.residualMm))}</p>
       )}
       {scale && <p className="warn">{scale}</p>}
       {cautions.map((caution) => (

@@ -1,5 +1,5 @@
 import { chooseLanguage, languageOf, type Language } from '../../words/language.ts';
-import { measureIn } from '../../words/lengths.ts';
+import { measureAs } from '../../words/lengths.ts';
 import { call } from '../worker/client.ts';
 import { renewNow } from './renew.ts';
 import { bench, change, subscribe } from './store.ts';
@@ -26,7 +26,7 @@ export async function speakNow(language: Language): Promise<void> {
 
 /** Tells lengths in the unit of the card on the bench, now and after every change. */
 export function measureAsCard(): void {
-  subscribe(() => measureIn(bench().card.show_inches ? 'inch' : 'mm'));
+  subscribe(() => measureAs(bench().card));
 }
 
 async function speakOnPage(language: Language): Promise<void> {

@@ -1,6 +1,7 @@
+import { rulerTicks } from './rulerTicks.ts';
 import { toScreen, type Content, type View } from './view.ts';
 
-/** Crop marks, and a ruler in mm along the sheet's top and left edges. */
+/** Crop marks, and a ruler in the chosen unit along the sheet's top and left edges. */
 export function Rulers({
   view,
   content,
@@ -12,9 +13,8 @@ export function Rulers({
 }) {
   const [x0, y0] = toScreen(view, [0, 0]);
   const [x1, y1] = toScreen(view, [baseMm.width, baseMm.height]);
-  const every = view.scale * 10 < 9 ? 50 : 10;
-  const marks = (length: number) =>
-    Array.from({ length: Math.floor(length / every) + 1 }, (_, i) => i * every);
+  const along = content.width > 0 ? rulerTicks(baseMm.width, view.scale) : [];
+  const down = rulerTicks(baseMm.height, view.scale);
   return (
     <g className="rulers">
       <path
@@ -23,31 +23,32 @@ export function Rulers({
           `M${x0 - 14} ${y1}h10M${x0} ${y1 + 4}v10M${x1 + 4} ${y1}h10M${x1} ${y1 + 4}v10`,
         ].join('')}
       />
-      {marks(baseMm.width).map((mm) => (
-        <path key={`x${mm}`} d={`M${x0 + mm * view.scale} ${y0 - 3}v${mm % 50 === 0 ? -6 : -3}`} />
+      {along.map(({ mm, long }) => (
+        <path key={`x${mm}`} d={`M${x0 + mm * view.scale} ${y0 - 3}v${long ? -6 : -3}`} />
       ))}
-      {marks(baseMm.height).map((mm) => (
-        <path key={`y${mm}`} d={`M${x0 - 3} ${y0 + mm * view.scale}h${mm % 50 === 0 ? -6 : -3}`} />
+      {down.map(({ mm, long }) => (
+        <path key={`y${mm}`} d={`M${x0 - 3} ${y0 + mm * view.scale}h${long ? -6 : -3}`} />
       ))}
-      {content.width > 0 &&
-        marks(baseMm.width)
-          .filter((mm) => mm % 50 === 0 && mm > 0)
-          .map((mm) => (
+      {along.map(
+        ({ mm, figure }) =>
+          figure && (
             <text key={`t${mm}`} x={x0 + mm * view.scale} y={y0 - 12} textAnchor="middle">
-              {mm}
+              {figure}
             </text>
-          ))}
-      {marks(baseMm.height)
-        .filter((mm) => mm % 50 === 0 && mm > 0)
-        .map((mm) => (
-          <text
-            key={`s${mm}`}
-            transform={`translate(${x0 - 12} ${y0 + mm * view.scale}) rotate(-90)`}
-            textAnchor="middle"
-          >
-            {mm}
-          </text>
-        ))}
+          ),
+      )}
+      {down.map(
+        ({ mm, figure }) =>
+          figure && (
+            <text
+              key={`s${mm}`}
+              transform={`translate(${x0 - 12} ${y0 + mm * view.scale}) rotate(-90)`}
+              textAnchor="middle"
+            >
+              {figure}
+            </text>
+          ),
+      )}
     </g>
   );
 }

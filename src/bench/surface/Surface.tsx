@@ -1,6 +1,7 @@
 import { useRef, useState, type CSSProperties, type ReactNode } from 'react';
 import { benchWords as words } from '../../words/bench.ts';
 import { Crosshair } from './Crosshair.tsx';
+import { sayKeys } from './keySteps.ts';
 import type { Tool } from './tool.ts';
 import { useBox } from './useBox.ts';
 import { useHands } from './useHands.ts';
@@ -65,7 +66,7 @@ export function Surface(props: Props) {
       <figcaption className="surface-foot">
         {keys && (
           <span id="surface-keys" className="only-read">
-            {words.surface.keys}
+            {sayKeys(unit)}
           </span>
         )}
         <span className="place" aria-live="polite">

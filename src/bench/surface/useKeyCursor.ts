@@ -1,5 +1,6 @@
 import { useRef, useState, type FocusEvent, type KeyboardEvent } from 'react';
 import type { Point } from '../../geometry/index.ts';
+import { keySteps } from './keySteps.ts';
 import type { Grip, Tool } from './tool.ts';
 import type { Content, View } from './view.ts';
 
@@ -18,9 +19,6 @@ export interface KeyCursor {
   onFocus(event: FocusEvent): void;
   onBlur(): void;
 }
-
-/** Steps of an arrow key in the unit of the content. */
-const steps = { mm: { usual: 1, far: 10, fine: 0.1 }, px: { usual: 1, far: 10, fine: 0.1 } };
 
 /**
  * A cross-hair moved by arrows (Shift: far, Alt: fine). Enter taps there; Space takes hold of what lies there, arrows
@@ -47,7 +45,7 @@ export function useKeyCursor({ content, unit, tool, view, enabled }: Options): K
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.target !== event.currentTarget || event.ctrlKey || event.metaKey) return;
     const at = cursor ?? start();
-    const moved = arrow(event, at, steps[unit]);
+    const moved = arrow(event, at, keySteps(unit));
     if (moved) {
       const inside = within(moved, content);
       show(inside);

@@ -1,7 +1,9 @@
 import type { Finding } from '../../net/index.ts';
+import { sayPlace } from '../../record/sayPlace.ts';
 import { sayFinding } from '../../record/sayFinding.ts';
 import { benchWords as words } from '../../words/bench.ts';
 import { findingWords } from '../../words/findings.ts';
+import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
 import { FileButton } from '../shoot/FileButton.tsx';
 import { shootAgain } from '../state/shootAgain.ts';
@@ -24,6 +26,7 @@ interface Props {
 export function FindingLine({ number, finding, shown, open, onToggle }: Props) {
   const said = sayFinding(finding);
   const { findings: text } = words;
+  const card = useBench((state) => state.card);
   const weight = finding.weight === 'holds' && finding.certainty < 0.5 ? 'unsure' : finding.weight;
   return (
     <li id={`finding-${number}`} className={open ? 'finding open' : 'finding'}>
@@ -48,7 +51,7 @@ export function FindingLine({ number, finding, shown, open, onToggle }: Props) {
             <b>{text.settle}:</b> {said.settle}
           </p>
           <p className="pencil">
-            {text.place(finding.at[0], finding.at[1])}; {text.certainty(Math.round(finding.certainty * 100))}
+            {sayPlace(finding, card)}; {text.certainty(Math.round(finding.certainty * 100))}
           </p>
           {askForAnother(finding) && (
             <FileButton

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { sayPlace } from '../../record/sayPlace.ts';
 import { benchWords as words } from '../../words/bench.ts';
 import { findingWords } from '../../words/findings.ts';
 import { Troubles } from '../copper/Troubles.tsx';
@@ -23,9 +24,9 @@ import './verdict.css';
 export default function Verdict() {
   const shown = useBench((state) => state.shown);
   const mark = useBench((state) => state.mark);
-  const cellCharge = useBench(({ card }) => card.cell?.charge);
+  const card = useBench((state) => state.card);
   const [state, setState] = useState<string>();
-  const [charge, setCharge] = useState(cellCharge ?? 1);
+  const [charge, setCharge] = useState(card.cell?.charge ?? 1);
   const { report: power, said } = usePower(shown, charge);
   if (!shown) return null;
   const { findings } = shown.netlist;
@@ -55,7 +56,11 @@ export default function Verdict() {
                 type="button"
                 className="mark-handle"
                 style={{ left: label[0], top: label[1] }}
-                aria-label={words.findings.mark(number, findingWords.names[finding.kind])}
+                aria-label={words.findings.mark(
+                  number,
+                  findingWords.names[finding.kind],
+                  sayPlace(finding, card),
+                )}
                 aria-current={number === mark ? 'true' : undefined}
                 onClick={() => lookAt(number)}
               />

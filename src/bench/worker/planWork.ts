@@ -4,6 +4,7 @@ import type { Photo } from '../../photo/index.ts';
 import { baseSize, frontOf, planChecks, planFromSketch, printPlan, suggestRoute } from '../../plan/index.ts';
 import { findOutline, squareUp } from '../../sheet/index.ts';
 import type { Outline } from '../../sheet/index.ts';
+import { measureAs } from '../../words/lengths.ts';
 import { planWords } from '../../words/plan.ts';
 import { FoilproofError } from '../../words/index.ts';
 import { pictureOf } from './pictures.ts';
@@ -23,6 +24,7 @@ export const planWork: Work = {
   planChecks: async ({ card }) => alone(planChecks(card)),
   suggestRoute: async ({ card }) => alone(suggestRoute(card)),
   printPlan: async ({ card, paper }) => {
+    measureAs(card);
     const { fontsInBrowser } = await import('../../record/pdf/fontsInBrowser.ts');
     const bytes = await printPlan(card, { paper, fonts: await fontsInBrowser(), made: new Date() });
     return alone(new Blob([bytes as BlobPart], { type: 'application/pdf' }));

@@ -4,7 +4,7 @@ import { decodePhotoInBrowser } from '../../photo/decodeBrowser.ts';
 import { measurePhoto, type Photo } from '../../photo/index.ts';
 import { findIdCard } from '../../sheet/index.ts';
 import { chooseLanguage } from '../../words/language.ts';
-import { measureIn } from '../../words/lengths.ts';
+import { measureAs } from '../../words/lengths.ts';
 import { classCheck } from './classCheck.ts';
 import { sheetsOf } from './sheetsOf.ts';
 import { strokeChange } from './strokeChange.ts';
@@ -64,7 +64,7 @@ async function openAgain({ shots }: Calls['again']['ask']): Promise<null> {
 
 async function renew({ from, card, outline }: Calls['renew']['ask'], progress: Progress): Promise<Answered> {
   if (!photo) throw new Error('No photograph is open.');
-  measureIn(card.show_inches ? 'inch' : 'mm');
+  measureAs(card);
   const first: RenewableStage = checked ? from : 'square';
   const options = { outline: known(card, outline), depth: 'states', ...progress } as const;
   const stroked = first === 'trace' && checked ? strokeBy(checked, card) : undefined;

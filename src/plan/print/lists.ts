@@ -1,6 +1,7 @@
 import type { Card } from '../../card/index.ts';
 import { benchWords } from '../../words/bench.ts';
 import { cautionWords } from '../../words/cautions.ts';
+import { longLength, shortLength } from '../../words/lengths.ts';
 import { planWords } from '../../words/plan.ts';
 import type { CutList } from './cutList.ts';
 import type { Tag } from './page.ts';
@@ -10,17 +11,24 @@ type Pdf = PDFKit.PDFDocument;
 
 const LEFT = MARGIN_MM * POINTS_PER_MM;
 
+/** A patch is so much wider than what crosses on it, on each side (common practice). */
+const PATCH_WIDER_MM = 3;
+
 /** Cut list, parts list, build steps and cautions, as running text and tables. */
 export function printLists(pdf: Pdf, root: Tag, card: Card, cuts: CutList, rollMm: number): void {
   pdf.addPage();
   pdf.y = LEFT;
   heading(pdf, root, planWords.cutHeading);
-  paragraph(pdf, root, planWords.cutNote(rollMm));
+  paragraph(pdf, root, planWords.cutNote(shortLength(rollMm)));
   table(pdf, root, planWords.cutColumns, cutRows(cuts));
   for (const { widthMm, cutMm, rollMm: used } of cuts.byWidth) {
-    paragraph(pdf, root, planWords.cutTotal(widthMm, Math.round(cutMm), Math.round(used)));
+    paragraph(
+      pdf,
+      root,
+      planWords.cutTotal(shortLength(widthMm), shortLength(cutMm, 0), shortLength(used, 0)),
+    );
   }
-  paragraph(pdf, root, planWords.cutSum(Math.ceil(cuts.totalRollMm / 10) / 100));
+  paragraph(pdf, root, planWords.cutSum(longLength(rolled(cuts))));
   heading(pdf, root, planWords.partsHeading);
   table(pdf, root, planWords.partsColumns, partRows(card, cuts));
   heading(pdf, root, planWords.stepsHeading);
@@ -42,11 +50,11 @@ function cutRows({ lines }: CutList): string[][] {
   return lines.map((l) => [
     `${l.order}`,
     l.id,
-    planWords.mm(l.widthMm) + (l.split ? ` ${planWords.half}` : ''),
-    planWords.mm(Math.round(l.lengthMm * 10) / 10),
+    shortLength(l.widthMm) + (l.split ? ` ${planWords.half}` : ''),
+    shortLength(l.lengthMm),
     `${l.folds}`,
     `${l.joins}`,
-    planWords.mm(l.cutMm),
+    shortLength(l.cutMm),
   ]);
 }
 
@@ -57,11 +65,17 @@ function partRows(card: Card, cuts: CutList): string[][] {
   const series = card.lamps.filter((lamp) => lamp.series_ohm > 0).map((lamp) => `${lamp.series_ohm}`);
   for (const [ohm, n] of counted(series)) rows.push([`${n}`, planWords.resistorPart(ohm)]);
   if (card.cell) rows.push(['1', planWords.cellPart(card.cell.kind)]);
-  rows.push([planWords.metres(Math.ceil(cuts.totalRollMm / 10) / 100), planWords.tapePart]);
-  if (card.patches.length) rows.push([`${card.patches.length}`, planWords.patchPart]);
+  rows.push([longLength(rolled(cuts)), planWords.tapePart]);
+  if (card.patches.length)
+    rows.push([`${card.patches.length}`, planWords.patchPart(shortLength(PATCH_WIDER_MM))]);
   for (const { layers, layer_mm } of card.plan?.foam ?? [])
-    rows.push([`${layers}`, planWords.foamPart(layer_mm)]);
+    rows.push([`${layers}`, planWords.foamPart(shortLength(layer_mm))]);
   return rows;
+}
+
+/** Tape off the roll, up to the next centimetre, mm. */
+function rolled({ totalRollMm }: CutList): number {
+  return 10 * Math.ceil(totalRollMm / 10);
 }
 
 function counted<T extends string>(values: T[]): [T, number][] {

@@ -1,3 +1,4 @@
+import { printBarMm, shortLength } from '../../words/lengths.ts';
 import { planWords } from '../../words/plan.ts';
 import { drawTemplate } from './drawTemplate.ts';
 import type { PrintOptions, Template } from './types.ts';
@@ -14,7 +15,6 @@ const FOOT_MM = 14;
 const LAP_MM = 12;
 /** Room round the sheet for its registration crosses. */
 const RIM_MM = 8;
-export const BAR_MM = 50;
 
 /** A part of a sheet that one page takes, in mm from the sheet's corner less the rim. */
 export interface Tile {
@@ -107,22 +107,23 @@ function mirror(pdf: Pdf, left: number, width: number): void {
 
 /** The bar to measure the printer by. */
 function foot(pdf: Pdf, root: Tag, { paper }: PrintOptions): void {
+  const bar = printBarMm();
   const y = paperMm[paper][1] - MARGIN_MM - 4;
   const draw = () => {
     pdf.save();
     pdf.scale(POINTS_PER_MM);
-    pdf.moveTo(MARGIN_MM, y).lineTo(MARGIN_MM + BAR_MM, y);
-    for (const x of [MARGIN_MM, MARGIN_MM + BAR_MM]) pdf.moveTo(x, y - 2).lineTo(x, y + 2);
+    pdf.moveTo(MARGIN_MM, y).lineTo(MARGIN_MM + bar, y);
+    for (const x of [MARGIN_MM, MARGIN_MM + bar]) pdf.moveTo(x, y - 2).lineTo(x, y + 2);
     pdf.lineWidth(0.1).strokeColor('#000000').stroke();
     pdf.restore();
   };
-  root.add(pdf.struct('Figure', { alt: planWords.barAlt }, [draw]));
-  const left = (MARGIN_MM + BAR_MM + 4) * POINTS_PER_MM;
+  root.add(pdf.struct('Figure', { alt: planWords.barAlt(shortLength(bar)) }, [draw]));
+  const left = (MARGIN_MM + bar + 4) * POINTS_PER_MM;
   const text = () =>
     pdf
       .font('Regular')
       .fontSize(8.5)
       .fillColor('#1c1a17')
-      .text(planWords.bar, left, (y - 1.6) * POINTS_PER_MM, { lineBreak: false });
+      .text(planWords.bar(shortLength(bar)), left, (y - 1.6) * POINTS_PER_MM, { lineBreak: false });
   root.add(pdf.struct('P', {}, [text]));
 }

@@ -1,6 +1,7 @@
 import type { Card, Flap } from '../../card/index.ts';
 import type { Point, Ring } from '../../geometry/index.ts';
 import { cellTable } from '../../power/cellTable.ts';
+import { shortLength } from '../../words/lengths.ts';
 import { planWords } from '../../words/plan.ts';
 import { sheetTag } from './tag.ts';
 import type { DrawnStrip, Template } from './types.ts';
@@ -142,7 +143,7 @@ function punchTemplate(card: Card, mirrored: boolean): Template {
 function foamTemplate(card: Card): Template {
   const foam = (card.plan?.foam ?? []).map(({ outline, layers, layer_mm }) => ({
     outline: outline as Ring,
-    label: planWords.foamLabel(layers, layer_mm),
+    label: planWords.foamLabel(layers, shortLength(layer_mm)),
   }));
   return { ...blank(card, planWords.foamSheet, planWords.foamNote), foam, lamps: lampsOf(card) };
 }

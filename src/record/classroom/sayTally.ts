@@ -1,5 +1,5 @@
 import { classroomWords as words } from '../../words/classroom.ts';
-import { recordWords } from '../../words/record.ts';
+import { findingWords } from '../../words/findings.ts';
 import type { Tally } from './tally.ts';
 
 /** The tally in words: how many cards of each verdict, and the commonest fault. */
@@ -8,6 +8,6 @@ export function sayTally({ total, verdicts, faults }: Tally): { counts: string[]
     .filter((key) => verdicts[key] > 0)
     .map((key) => words.counted(words.verdicts[key], verdicts[key]));
   const [most] = faults;
-  const commonest = most ? words.commonest(recordWords.kinds[most.kind], most.cards, total) : words.noFault;
+  const commonest = most ? words.commonest(findingWords.names[most.kind], most.cards, total) : words.noFault;
   return { counts, commonest };
 }

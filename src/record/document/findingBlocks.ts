@@ -1,9 +1,10 @@
 import type { Card } from '../../card/index.ts';
 import type { Finding } from '../../net/index.ts';
+import { findingWords } from '../../words/findings.ts';
 import { recordWords as words } from '../../words/record.ts';
 import { cutOut } from '../drawing/markedSheet.ts';
 import type { EncodedImage } from '../drawing/types.ts';
-import { sayLength } from '../lengths.ts';
+import { sayPlace } from '../sayPlace.ts';
 import { sayFinding } from '../sayFinding.ts';
 import type { Recordable } from '../types.ts';
 import type { Block } from './types.ts';
@@ -23,13 +24,13 @@ function findingBlock(
   card: Card,
   squared: EncodedImage | undefined,
 ): Block {
-  const { say, do: todo, settle } = sayFinding(finding, (mm) => sayLength(mm, card));
-  const place = words.place(sayLength(finding.at[0], card), sayLength(finding.at[1], card));
+  const { say, do: todo, settle } = sayFinding(finding);
+  const place = sayPlace(finding, card);
   const certainty = words.certainty(Math.round(finding.certainty * 100));
   return {
     kind: 'finding',
     number,
-    title: `${words.kinds[finding.kind]}, ${place}, ${certainty}`,
+    title: `${findingWords.names[finding.kind]}, ${place}, ${certainty}`,
     say,
     todo,
     settle,

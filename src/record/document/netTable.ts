@@ -1,12 +1,10 @@
-import type { Card } from '../../card/index.ts';
+import { area } from '../../words/lengths.ts';
 import { recordWords as words } from '../../words/record.ts';
 import type { Recordable } from '../types.ts';
 import type { Block } from './types.ts';
 
 /** Nets with their pieces, pads and copper. */
-export function netTable({ netlist }: Recordable, card: Card): Block[] {
-  const area = (mm2: number) =>
-    card.show_inches ? `${(mm2 / 645.16).toFixed(2)} sq in` : `${mm2.toFixed(0)} mm²`;
+export function netTable({ netlist }: Recordable): Block[] {
   return [
     { kind: 'heading', level: 2, text: words.sections.nets },
     {

@@ -1,13 +1,13 @@
 import type { Card, Contact, Lamp } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import { benchWords } from '../../words/bench.ts';
+import { length as inUnit } from '../../words/lengths.ts';
 import { recordWords as words } from '../../words/record.ts';
-import { sayLength } from '../lengths.ts';
 import type { Block } from './types.ts';
 
 /** Lamps, cell, contacts, flaps and patches, and where they sit. */
 export function partsTable(card: Card): Block[] {
-  const say = ([x, y]: Point) => `(${sayLength(x, card)}, ${sayLength(y, card)})`;
+  const say = ([x, y]: Point) => `(${inUnit(x)}, ${inUnit(y)})`;
   const rows = [
     ...card.lamps.map((lamp) => [lamp.id, sayLamp(lamp), words.parts.pads(say(lamp.plus), say(lamp.minus))]),
     ...(card.cell ? [['cell', words.parts.cell(card.cell.kind, card.cell.up), say(card.cell.at)]] : []),

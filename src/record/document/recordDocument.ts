@@ -1,11 +1,11 @@
 import type { Card } from '../../card/index.ts';
 import type { PowerReport } from '../../power/index.ts';
 import { cautionWords } from '../../words/cautions.ts';
+import { pixelDensity } from '../../words/density.ts';
 import { language } from '../../words/language.ts';
-import { decimal } from '../../words/numbers.ts';
+import { length as inUnit } from '../../words/lengths.ts';
 import { recordWords as words } from '../../words/record.ts';
 import { markedSheet } from '../drawing/markedSheet.ts';
-import { sayLength } from '../lengths.ts';
 import type { Recordable, RecordImages } from '../types.ts';
 import { lampStrips } from './lampStrips.ts';
 import { diagram } from '../diagram/diagram.ts';
@@ -40,7 +40,7 @@ export function recordDocument(
       ...stateTable(power),
       ...lampStrips(power, card),
       ...powerBlocks(power),
-      ...netTable(checked, card),
+      ...netTable(checked),
       ...partsTable(card),
       ...stripTables(checked, card),
       ...stepBlocks(images),
@@ -63,12 +63,12 @@ function verdictBlock({ verdict, netlist }: Recordable): Block {
 }
 
 function aboutBlocks({ photo, sheet, traced }: Recordable, card: Card): Block[] {
-  const width = sayLength(card.base.width_mm, card);
-  const height = sayLength(card.base.height_mm, card);
-  const gap = sayLength(traced.smallestGapMm, card);
+  const width = inUnit(card.base.width_mm);
+  const height = inUnit(card.base.height_mm);
+  const gap = inUnit(traced.smallestGapMm);
   const blocks: Block[] = [
     { kind: 'para', text: words.madeFrom(photo.name, width, height) },
-    { kind: 'para', text: words.readAt(decimal(sheet.photoPxPerMm, 1), gap), small: true },
+    { kind: 'para', text: words.readAt(pixelDensity(sheet.photoPxPerMm), gap), small: true },
   ];
   if (card.note) blocks.push({ kind: 'para', text: `${words.sections.note}: ${card.note}` });
   return blocks;

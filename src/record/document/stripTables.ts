@@ -1,6 +1,6 @@
 import type { Card, PlanStrip } from '../../card/index.ts';
+import { area, length as inUnit } from '../../words/lengths.ts';
 import { recordWords as words } from '../../words/record.ts';
-import { sayLength } from '../lengths.ts';
 import type { Recordable } from '../types.ts';
 import type { Block } from './types.ts';
 
@@ -8,39 +8,33 @@ import type { Block } from './types.ts';
 export function stripTables(checked: Recordable, card: Card): Block[] {
   return [
     { kind: 'heading', level: 2, text: words.sections.cuts },
-    builtTable(checked, card),
-    ...(card.plan && card.plan.strips.length > 0 ? plannedBlocks(card.plan.strips, card) : []),
+    builtTable(checked),
+    ...(card.plan && card.plan.strips.length > 0 ? plannedBlocks(card.plan.strips) : []),
   ];
 }
 
-function builtTable({ traced, netlist }: Recordable, card: Card): Block {
+function builtTable({ traced, netlist }: Recordable): Block {
   const rows = traced.pieces.map(({ id, widthMm, areaMm2, lines }) => {
     const net = netlist.nets.find(({ pieces }) => pieces.includes(id))?.id ?? '';
     const length = lines.reduce((sum, { lengthMm }) => sum + lengthMm, 0);
-    return [
-      String(id),
-      net,
-      sayLength(widthMm, card),
-      sayLength(length, card, 0),
-      `${areaMm2.toFixed(0)} mm²`,
-    ];
+    return [String(id), net, inUnit(widthMm), inUnit(length, 0), area(areaMm2)];
   });
   const numeric = [false, false, true, true, true];
   return { kind: 'table', caption: words.strips.caption, head: [...words.strips.head], rows, numeric };
 }
 
-function plannedBlocks(strips: PlanStrip[], card: Card): Block[] {
+function plannedBlocks(strips: PlanStrip[]): Block[] {
   const rows = strips.map((strip) => [
     strip.id,
     strip.net,
-    sayLength(strip.width_mm, card),
-    sayLength(pathLength(strip.path), card, 0),
+    inUnit(strip.width_mm),
+    inUnit(pathLength(strip.path), 0),
   ]);
   const total = strips.reduce((sum, { path }) => sum + pathLength(path), 0);
   const numeric = [false, false, true, true];
   return [
     { kind: 'table', caption: words.strips.planned, head: [...words.strips.plannedHead], rows, numeric },
-    { kind: 'para', text: words.strips.total(sayLength(total, card, 0)), small: true },
+    { kind: 'para', text: words.strips.total(inUnit(total, 0)), small: true },
   ];
 }
 

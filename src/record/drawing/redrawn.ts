@@ -1,6 +1,7 @@
 import type { Card, Contact } from '../../card/index.ts';
 import type { Box, Point } from '../../geometry/index.ts';
 import { cellTable } from '../../power/index.ts';
+import { printBarMm, shortLength, unit } from '../../words/lengths.ts';
 import { recordWords as words } from '../../words/record.ts';
 import type { Recordable } from '../types.ts';
 import { sheetBox } from './markedSheet.ts';
@@ -123,20 +124,22 @@ function contactShapes({ id, at, reach_mm: reach }: Contact): Shape[] {
   ];
 }
 
-/** A bar of 50 mm, so that a print can be measured. */
+/** A bar of 50 mm or 2 inches in five or four parts, so that a print can be measured. */
 function scaleBar({ x0, y1 }: Box): Shape[] {
   const y = y1 + 4;
-  const ticks = [0, 10, 20, 30, 40, 50].map((mm): Point[] => [
-    [x0 + mm, y - (mm % 50 === 0 ? 1.4 : 0.8)],
-    [x0 + mm, y],
+  const long = printBarMm();
+  const parts = unit() === 'mm' ? 5 : 4;
+  const ticks = Array.from({ length: parts + 1 }, (_, i): Point[] => [
+    [x0 + (i * long) / parts, y - (i % parts === 0 ? 1.4 : 0.8)],
+    [x0 + (i * long) / parts, y],
   ]);
   const bar: Point[] = [
     [x0, y],
-    [x0 + 50, y],
+    [x0 + long, y],
   ];
   return [
     { kind: 'path', lines: [bar, ...ticks], stroke: 'graphite', width: 0.25 },
-    { kind: 'text', at: [x0, y + 4], text: words.redrawn.bar, size: 2.8 },
+    { kind: 'text', at: [x0, y + 4], text: words.redrawn.bar(shortLength(long)), size: 2.8 },
   ];
 }
 

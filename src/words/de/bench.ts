@@ -1,5 +1,5 @@
 import type { Catalogue } from '../catalogue.ts';
-import { length, lengthFigure } from '../lengths.ts';
+import { area, length, lengthFigure } from '../lengths.ts';
 import { decimal } from '../numbers.ts';
 
 const many = (count: number, one: string, more: string) => (count === 1 ? `1 ${one}` : `${count} ${more}`);
@@ -65,7 +65,8 @@ export const benchWords: Catalogue['bench'] = {
   },
   surface: {
     role: 'Bild zum Bearbeiten',
-    keys: 'Pfeiltasten bewegen das Fadenkreuz um 1, mit Umschalt um 10, mit Alt um 0,1. Eingabe tippt. Leertaste fasst und lässt los, Esc lässt fallen. Strg und Z macht rückgängig.',
+    keys: (usual, far, fine) =>
+      `Pfeiltasten bewegen das Fadenkreuz um ${usual}, mit Umschalt um ${far}, mit Alt um ${fine}. Eingabe tippt. Leertaste fasst und lässt los, Esc lässt fallen. Strg und Z macht rückgängig.`,
     place: ([x, y], unit) =>
       unit === 'mm'
         ? `${length(x)} von links, ${length(y)} von oben`
@@ -134,26 +135,27 @@ export const benchWords: Catalogue['bench'] = {
     turn: 'Um ein Viertel drehen',
     find: 'Von selbst finden',
     preview: 'Das Blatt, entzerrt',
-    result: (pxPerMm, gap) =>
-      `Das Foto zeigt ${pxPerMm} Bildpunkte je mm; die schmalste Unterbrechung, die es zeigen kann, ist ${gap} mm.`,
+    result: (density, gap) =>
+      `Das Foto zeigt ${density}; die schmalste Unterbrechung, die es zeigen kann, ist ${gap}.`,
     bowed: (much) =>
-      `Die Kanten des Blatts weichen bis zu ${much} mm von der Geraden ab: für ein besseres Bild flach unter Glas legen.`,
+      `Die Kanten des Blatts weichen bis zu ${much} von der Geraden ab: für ein besseres Bild flach unter Glas legen.`,
     followed: (much) =>
-      `Das Blatt ist nicht flach: Seine Kanten wölben sich bis zu ${much} mm. Es wurde nach seinen vier Kanten begradigt; was dazwischen liegt, kann noch um ein Drittel davon falsch sein.`,
+      `Das Blatt ist nicht flach: Seine Kanten wölben sich bis zu ${much}. Es wurde nach seinen vier Kanten begradigt; was dazwischen liegt, kann noch um ein Drittel davon falsch sein.`,
     byCard: {
       act: 'An einer Bankkarte daneben messen',
-      none: 'Neben dem Grundblatt wurde keine Karte in Bankkartengröße (85,6 x 54 mm) gesehen. Eine flach danebenlegen und beide aufnehmen.',
+      none: 'Neben dem Grundblatt wurde keine Karte in Bankkartengröße gesehen. Eine flach danebenlegen und beide aufnehmen.',
       found: (width, height) =>
         `Nach der Karte daneben misst das Grundblatt ${lengthFigure(width)} x ${length(height)}.`,
       take: (width, height, name) =>
         `${lengthFigure(width)} x ${length(height)} nehmen${name ? ` (${name})` : ''}`,
     },
-    coarse: 'Unter 8 Bildpunkten je mm entgehen feine Unterbrechungen leicht: näher herangehen.',
+    coarse: (density) =>
+      `Bei weniger als ${density} entgehen feine Unterbrechungen leicht: näher herangehen.`,
     sizes: {
-      A4: 'A4, 210 x 297 mm',
-      A5: 'A5, 148 x 210 mm',
-      A6: 'A6, 105 x 148 mm',
-      A7: 'A7, 74 x 105 mm',
+      A4: 'A4',
+      A5: 'A5',
+      A6: 'A6',
+      A7: 'A7',
       '3.5x5': '3½ x 5 Zoll',
       '4x6': '4 x 6 Zoll',
       '4.25x5.5': '4¼ x 5½ Zoll',
@@ -185,14 +187,14 @@ export const benchWords: Catalogue['bench'] = {
     taught: (n) => (n === 0 ? 'Noch kein Tipp.' : `${n} von 3 Tipps auf dem Band.`),
     forgetTaps: 'Die Tipps vergessen',
     pieces: (n) => `${many(n, 'Stück', 'Stücke')} Kupfer`,
-    area: (mm2) => `${decimal(mm2 / 100, 1)} cm²`,
+    area: (mm2) => area(mm2),
     strokes: (n) =>
       n === 0 ? 'nichts von Hand berichtigt' : `${many(n, 'Pinselstrich', 'Pinselstriche')} von Hand`,
   },
   shots: {
     again: (mark) => `Lampe neigen und noch einmal aufnehmen: Zeichen ${mark}`,
     used: (name, misfit) =>
-      `Eine zweite Aufnahme, ${name}, liegt über der ersten (passt auf ${misfit} mm): Gewanderter Glanz ist weg.`,
+      `Eine zweite Aufnahme, ${name}, liegt über der ersten (passt auf ${misfit}): Gewanderter Glanz ist weg.`,
     left: (name, why) => `Die zweite Aufnahme ${name} bleibt weg: ${why}.`,
     drop: 'Zurück zur ersten Aufnahme allein',
     dropWhich: (name) => `Zurück ohne die Aufnahme ${name}`,
@@ -257,28 +259,27 @@ export const benchWords: Catalogue['bench'] = {
     middle: 'Mitte',
     from: 'Eine Seite',
     to: 'Andere Seite',
-    x: 'von links, mm',
-    y: 'von oben, mm',
+    x: 'von links',
+    y: 'von oben',
     kind: 'Art',
     up: 'Oben liegt',
     how: 'Geschlossen durch',
     hows: { press: 'Drücken', stroke: 'Streichen über mehrere' },
     order: 'Nummer im Strich',
-    reach: 'Verbindet Enden innerhalb, mm',
+    reach: 'Verbindet Enden innerhalb',
     idTaken: (id) => `${id} ist schon vergeben.`,
   },
   findings: {
     heading: 'Korrekturzeichen',
     none: 'Nichts spricht gegen diese Karte.',
     sheetLabel: (n) => `Entzerrtes Foto mit ${many(n, 'Korrekturzeichen', 'Korrekturzeichen')}`,
-    mark: (n, kind) => `Zeichen ${n}: ${kind}`,
+    mark: (n, kind, place) => `Zeichen ${n}: ${kind}, ${place}`,
     weights: {
       holds: 'hält die Karte auf',
       unsure: 'hier hinsehen',
       check: 'von Hand prüfen',
       note: 'gut zu wissen',
     },
-    place: (x, y) => `${length(x)} von links, ${length(y)} von oben`,
     certainty: (percent) => `zu ${percent} % sicher`,
     toDo: 'Zu tun',
     settle: 'Klärt es',
@@ -293,7 +294,6 @@ export const benchWords: Catalogue['bench'] = {
     keyHolds: 'hält die Karte auf',
     keyCheck: 'von Hand prüfen',
     keyNote: 'gut zu wissen',
-    tooSoft: (gap) => `Dieses Foto ist zu unscharf, um eine Unterbrechung unter ${gap} mm zu sehen.`,
   },
   states: {
     heading: 'Was wann leuchtet',

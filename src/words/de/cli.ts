@@ -46,7 +46,6 @@ FOTO kann ein Ordner sein. Rückgabewert: 0 bereit, 1 Befunde, die aufhalten, 2 
     ]
       .filter(Boolean)
       .join(', '),
-  place: (x, y) => `bei ${x}; ${y} mm`,
   sure: (certainty) => `Sicherheit ${certainty}`,
   notSeen: 'Ein Foto kann nicht zeigen:',
   checking: (done, total) => `${done} von ${total} geprüft`,

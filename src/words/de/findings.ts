@@ -33,6 +33,9 @@ export const findingWords: Catalogue['findings'] = {
     'loose-end': 'Loses Ende',
     'near-edge': 'Nahe am Rand',
   },
+  place: (x, y) => `${x} von links, ${y} von oben`,
+  placeBy: (place, near) => `${place}, ${near}`,
+  near: { lamp: (id) => `bei LED ${id}`, cell: 'bei der Zelle', contact: (id) => `bei Kontakt ${id}` },
   shortedCell: {
     rim: 'Kupfer vom Netz der oberen Seite liegt unter dem Rand der Zelle: Der Becher verbindet beide Seiten, und die Zelle wird heiß.',
     copper: 'Beide Seiten der Zelle sind durch Kupfer verbunden: Die Zelle wird heiß und ist hin.',

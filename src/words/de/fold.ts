@@ -10,8 +10,8 @@ export const foldWords: Catalogue['fold'] = {
       `${photo} liegt nicht gut auf dem Grundblatt: Was beide zeigen, liegt ${mm} auseinander (gelegt nach: ${by}).`,
     by: { corners: 'Ecken', fold: 'Falz', copper: 'gleiches Kupfer' },
     do: 'Seine vier Ecken, seine Größe und den Falz prüfen oder flach gedrückt neu aufnehmen.',
-    settle:
-      'Ist es dieselbe Karte, mit den Ecken in der richtigen Reihenfolge? Dann liegt, was beide zeigen, auf 1 mm beisammen.',
+    settle: (within) =>
+      `Ist es dieselbe Karte, mit den Ecken in der richtigen Reihenfolge? Dann liegt, was beide zeigen, auf ${within} beisammen.`,
   },
   sheets: {
     heading: 'Weitere Blätter dieser Karte',
@@ -24,14 +24,14 @@ export const foldWords: Catalogue['fold'] = {
       before === undefined
         ? `${name}: Klappe ${sheet}`
         : `${name}: das Grundblatt vor Isolierstück ${before}`,
-    laid: (by, mm) => `Gelegt nach: ${by}, ${mm} mm daneben.`,
+    laid: (by, mm) => `Gelegt nach: ${by}, ${mm} daneben.`,
   },
   closing: {
     foam: {
       heading: 'Schaumpads',
-      cell: (x, y) => `Zwei Lagen um die Knopfzelle (${x}; ${y} mm), an drei ihrer Seiten.`,
+      cell: (x, y) => `Zwei Lagen um die Knopfzelle (${x}; ${y}), an drei ihrer Seiten.`,
       strokeEnd: (x, y) =>
-        `Ein Stück hinter dem Ende der Streichreihe (${x}; ${y} mm), damit die Klappe wieder abfedert.`,
+        `Ein Stück hinter dem Ende der Streichreihe (${x}; ${y}), damit die Klappe wieder abfedert.`,
       rest: 'Sonst eine Lage, abseits jeder Leiterbahn, die berühren muss.',
     },
     heading: 'Die Klappen schließen',
@@ -40,12 +40,11 @@ export const foldWords: Catalogue['fold'] = {
     slider: (id) => `Wie weit Klappe ${id} geschlossen ist`,
     at: (degrees) => `${degrees} Grad`,
     picture: (id) => `Klappe ${id} über dem Grundblatt: zum Schließen über ihren Falz ziehen`,
-    meets: (contact, mm2) => `${contact}: ${mm2} mm² Überdeckung auf der schwächsten Seite.`,
-    misses: (contact, mm, direction) =>
-      `${contact}: verfehlt das Gegenstück um ${mm} mm, landet ${direction}.`,
+    meets: (contact, much) => `${contact}: ${much} Überdeckung auf der schwächsten Seite.`,
+    misses: (contact, mm, direction) => `${contact}: verfehlt das Gegenstück um ${mm}, landet ${direction}.`,
     none: (contact) => `${contact}: Kein Kupfer der Klappe landet dort.`,
-    tolerance: (percent) =>
-      `Hält in ${percent} von 100 Faltungen, die um bis zu 0,5 mm und 1 Grad abweichen.`,
+    tolerance: (percent, off) =>
+      `Hält in ${percent} von 100 Faltungen, die um bis zu ${off} und 1 Grad abweichen.`,
     sides: { left: 'links', right: 'rechts', above: 'oberhalb', below: 'unterhalb' },
   },
   foldSide: {

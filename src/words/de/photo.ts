@@ -14,7 +14,9 @@ export const photoWords: Catalogue['photo'] = {
     `${name} hat nur ${width} x ${height} Bildpunkte: zu wenige, um eine Leiterbahn zu zeigen. Das Foto in voller Größe verwenden.`,
   tooLarge: (name, megapixels, limit) =>
     `${name} hat ${megapixels} Megapixel; gelesen werden höchstens ${limit}. Verkleinern (10 Bildpunkte je mm genügen) und das wählen.`,
-  tooSoft: (gapMm) => `zu unscharf, um hier eine Unterbrechung von ${gapMm} mm zu sehen`,
+  perMm: (pixels) => `${pixels} Bildpunkte je mm`,
+  perInch: (pixels) => `${pixels} Bildpunkte je Zoll`,
+  tooSoft: (gap) => `zu unscharf, um hier eine Unterbrechung von ${gap} zu sehen`,
   noCanvas:
     'Dieser Browser bietet keine Zeichenfläche zum Lesen von Bildern. Einen neueren Browser oder die Befehlszeile verwenden.',
   blurred: 'Das Foto ist verwackelt: stillhalten, auf das Band scharf stellen und neu aufnehmen.',

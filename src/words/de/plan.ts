@@ -1,5 +1,4 @@
 import type { Catalogue } from '../catalogue.ts';
-import { decimal, pointed } from '../numbers.ts';
 
 const maskFaults = {
   open: 'unterbrochen',
@@ -80,7 +79,7 @@ export const planWords: Catalogue['plan'] = {
       measureTo: 'Nun die andere antippen.',
     },
     net: 'Netz',
-    width: 'Bandbreite, mm',
+    width: 'Bandbreite',
     finish: 'Leiterbahn beenden',
     drop: 'Fallen lassen',
     removePicked: 'Gewähltes löschen',
@@ -120,7 +119,7 @@ export const planWords: Catalogue['plan'] = {
     artworkFading: 'Wie stark es zu sehen ist',
     artworkCorners: 'An seinen Ecken ausrichten',
     artworkMeasure: 'An zwei Stellen messen',
-    artworkApart: 'Ihr Abstand, mm',
+    artworkApart: 'Ihr Abstand',
     artworkScale: 'Maßstab setzen',
     artworkStop: 'Ausrichten beenden',
     artworkRemove: 'Das Bild wegnehmen',
@@ -177,7 +176,7 @@ export const planWords: Catalogue['plan'] = {
     papers: { a4: 'A4', letter: 'Letter, 8½ x 11 Zoll' },
     print: 'PDF erstellen',
     printing: 'PDF wird erstellt …',
-    printed: (name) => `${name} ist fertig. Mit 100 % drucken und den Strich von 50 mm nachmessen.`,
+    printed: (name, bar) => `${name} ist fertig. Mit 100 % drucken und den Strich von ${bar} nachmessen.`,
     fileName: 'plan',
 
     frontHeading: 'Das gestanzte Deckblatt gegen die LEDs',
@@ -215,36 +214,33 @@ export const planWords: Catalogue['plan'] = {
   foamSheet: 'Lageplan der Schaumpads',
   foamNote:
     'Die Schaumpads nach diesen Umrissen schneiden und so viele Lagen legen wie angegeben, damit das Deckblatt Zelle und LEDs nicht berührt.',
-  foamLabel: (layers, mm) => `${layers} x ${pointed(String(mm))} mm`,
+  foamLabel: (layers, high) => `${layers} x ${high}`,
   tile: (row, rows, column, columns) => `Teil: Zeile ${row} von ${rows}, Spalte ${column} von ${columns}`,
   sheetAlt: (title, strips, lamps, holes) =>
     `${title} in wahrer Größe: ${strips} Leiterbahnen, ${lamps} LEDs, ${holes} Löcher.`,
-  bar: '50 mm. Misst er anders, mit 100 % und ohne Anpassen an die Seite neu drucken.',
-  barAlt: 'Ein Strich von 50 mm zum Prüfen des Maßstabs.',
-  mm: (v) => `${pointed(String(v))} mm`,
-  metres: (v) => `${decimal(v, 2)} m`,
+  bar: (long) => `${long}. Misst er anders, mit 100 % und ohne Anpassen an die Seite neu drucken.`,
+  barAlt: (long) => `Ein Strich von ${long} zum Prüfen des Maßstabs.`,
   half: '(geteilt)',
   cutHeading: 'Zuschnitt',
   cutNote: (roll) =>
-    `Zu schneidende Längen enthalten je Falte und je überlappendes Ende eine Bandbreite mehr. Band auf der Rolle: ${pointed(String(roll))} mm; schmalere Leiterbahnen werden der Länge nach davon abgeteilt.`,
+    `Zu schneidende Längen enthalten je Falte und je überlappendes Ende eine Bandbreite mehr. Band auf der Rolle: ${roll}; schmalere Leiterbahnen werden der Länge nach davon abgeteilt.`,
   cutColumns: ['Nr.', 'Leiterbahn', 'Breite', 'Liegt', 'Falten', 'Überlapp.', 'Schnitt'],
-  cutTotal: (width, cut, roll) =>
-    `${pointed(String(width))} mm breit: ${cut} mm zu schneiden, ${roll} mm von der Rolle.`,
-  cutSum: (metres) => `Zusammen ${decimal(metres, 2)} m von der Rolle.`,
+  cutTotal: (width, cut, roll) => `${width} breit: ${cut} zu schneiden, ${roll} von der Rolle.`,
+  cutSum: (long) => `Zusammen ${long} von der Rolle.`,
   partsHeading: 'Teile',
   partsColumns: ['Anzahl', 'Teil'],
   lampPart: (colour) => `LED, ${colour}`,
   resistorPart: (ohm) => `Widerstand ${ohm} Ohm`,
   cellPart: (kind) => `Knopfzelle ${kind}`,
   tapePart: 'Kupferband',
-  patchPart: 'Isolierstück aus Papier, je Seite 3 mm breiter als die kreuzenden Leiterbahnen',
-  foamPart: (mm) => `Lage Schaumpad, ${pointed(String(mm))} mm`,
+  patchPart: (wider) => `Isolierstück aus Papier, je Seite ${wider} breiter als die kreuzenden Leiterbahnen`,
+  foamPart: (high) => `Lage Schaumpad, ${high}`,
   stepsHeading: 'Bauen, mit einer Probe nach jedem Schritt',
   test: 'Probe:',
   steps: (strips, lamps) => [
     {
       do: 'Das Grundblatt drucken, den Strich nachmessen, ausschneiden und die Klappen falten.',
-      test: 'Der Strich ist auf ein Zehntel 50 mm lang, und die Klappen schließen auf ihren Marken.',
+      test: 'Der Strich ist so lang, wie er sagt, und die Klappen schließen auf ihren Marken.',
     },
     ...strips.map(({ id, net }, k) => ({
       do: `Leiterbahn ${k + 1}, ${id}, legen. An einer Ecke erst von der Richtung weg falten und dann zurück; an einer Überlappung das Ende umschlagen, sodass Kupfer auf Kupfer liegt.`,

@@ -1,5 +1,4 @@
 import type { Catalogue } from '../catalogue.ts';
-import { findingWords } from './findings.ts';
 
 export const recordWords: Catalogue['record'] = {
   untitled: 'Karte ohne Titel',
@@ -10,8 +9,8 @@ export const recordWords: Catalogue['record'] = {
     hold: (holding) => `Halt: ${holding} zu richten`,
   },
   madeFrom: (photo, width, height) => `Aus ${photo}. Grundblatt ${width} x ${height}.`,
-  readAt: (pxPerMm, gap) =>
-    `Das Foto zeigt ${pxPerMm} Bildpunkte je mm auf dem Grundblatt; die schmalste Unterbrechung, die es zeigen kann, ist ${gap}.`,
+  readAt: (density, gap) =>
+    `Das Foto zeigt ${density} auf dem Grundblatt; die schmalste Unterbrechung, die es zeigen kann, ist ${gap}.`,
   sections: {
     sheet: 'Das Blatt mit seinen Korrekturzeichen',
     findings: 'Befunde',
@@ -27,8 +26,6 @@ export const recordWords: Catalogue['record'] = {
     cautions: 'Vorsicht',
     note: 'Notiz',
   },
-  kinds: findingWords.names,
-  place: (x, y) => `${x} von links, ${y} von oben`,
   certainty: (percent) => `Sicherheit ${percent} %`,
   toDo: 'Zu tun',
   toSettle: 'Klärt es',
@@ -48,7 +45,7 @@ export const recordWords: Catalogue['record'] = {
   },
   redrawn: {
     up: (face) => `${face} oben`,
-    bar: '50 mm; nachmessen, ob der Druck stimmt',
+    bar: (long) => `${long}; nachmessen, ob der Druck stimmt`,
     ohm: (ohm) => `${ohm} Ohm`,
   },
   power: {

@@ -1,4 +1,4 @@
-import { length, lengthFigure } from '../lengths.ts';
+import { area, length, lengthFigure } from '../lengths.ts';
 
 /** Words of the page. Places and lengths come as numbers in mm and are written here, in the unit chosen. */
 const mm = (value: number) => lengthFigure(value);
@@ -65,7 +65,8 @@ export const benchWords = {
   },
   surface: {
     role: 'picture to work on',
-    keys: 'Arrow keys move the cross-hair by 1, with Shift by 10, with Alt by 0.1. Enter taps. Space takes hold and lets go, Escape drops. Control and Z undoes.',
+    keys: (usual: string, far: string, fine: string) =>
+      `Arrow keys move the cross-hair by ${usual}, with Shift by ${far}, with Alt by ${fine}. Enter taps. Space takes hold and lets go, Escape drops. Control and Z undoes.`,
     place: ([x, y]: readonly [number, number], unit: string) =>
       unit === 'mm'
         ? `${length(x)} from the left, ${length(y)} from the top`
@@ -135,26 +136,26 @@ export const benchWords = {
     turn: 'Turn by a quarter',
     find: 'Find it by itself',
     preview: 'The sheet, squared up',
-    result: (pxPerMm: string, gap: string) =>
-      `The photograph shows ${pxPerMm} pixels a mm; the narrowest gap it can show is ${gap} mm.`,
+    result: (density: string, gap: string) =>
+      `The photograph shows ${density}; the narrowest gap it can show is ${gap}.`,
     bowed: (much: string) =>
-      `The edges of the sheet stray by up to ${much} mm from straight: lay it flat under glass for a better reading.`,
+      `The edges of the sheet stray by up to ${much} from straight: lay it flat under glass for a better reading.`,
     followed: (much: string) =>
-      `The sheet is not flat: its edges bow by up to ${much} mm. It was straightened by its four edges; what lies in between may still be off by a third of that.`,
+      `The sheet is not flat: its edges bow by up to ${much}. It was straightened by its four edges; what lies in between may still be off by a third of that.`,
     byCard: {
       act: 'Measure by a bank card beside it',
-      none: 'No card of bank-card size (85.6 x 54 mm) was seen beside the base. Lay one flat next to it and photograph both.',
+      none: 'No card of bank-card size was seen beside the base. Lay one flat next to it and photograph both.',
       found: (width: number, height: number) =>
         `By the card beside it the base is ${mm(width)} x ${length(height)}.`,
       take: (width: number, height: number, name?: string) =>
         `Take ${mm(width)} x ${length(height)}${name ? ` (${name})` : ''}`,
     },
-    coarse: 'Under 8 pixels a mm fine gaps are easily missed: go closer.',
+    coarse: (density: string) => `Under ${density} fine gaps are easily missed: go closer.`,
     sizes: {
-      A4: 'A4, 210 x 297 mm',
-      A5: 'A5, 148 x 210 mm',
-      A6: 'A6, 105 x 148 mm',
-      A7: 'A7, 74 x 105 mm',
+      A4: 'A4',
+      A5: 'A5',
+      A6: 'A6',
+      A7: 'A7',
       '3.5x5': '3½ x 5 in',
       '4x6': '4 x 6 in',
       '4.25x5.5': '4¼ x 5½ in',
@@ -186,13 +187,13 @@ export const benchWords = {
     taught: (n: number) => (n === 0 ? 'No taps yet.' : `${many(n, 'tap', 'taps')} of 3 on the tape.`),
     forgetTaps: 'Forget the taps',
     pieces: (n: number) => `${many(n, 'piece', 'pieces')} of copper`,
-    area: (mm2: number) => `${(mm2 / 100).toFixed(1)} cm²`,
+    area: (mm2: number) => area(mm2),
     strokes: (n: number) => (n === 0 ? 'nothing mended by hand' : `${many(n, 'stroke', 'strokes')} by hand`),
   },
   shots: {
     again: (mark: number) => `Tilt the lamp and shoot again: mark ${mark}`,
     used: (name: string, misfit: string) =>
-      `A second shot, ${name}, is laid over the first (fits within ${misfit} mm): glare that moved is gone.`,
+      `A second shot, ${name}, is laid over the first (fits within ${misfit}): glare that moved is gone.`,
     left: (name: string, why: string) => `The second shot ${name} is left out: ${why}.`,
     drop: 'Go back to the first shot alone',
     dropWhich: (name: string) => `Go back without the shot ${name}`,
@@ -256,28 +257,27 @@ export const benchWords = {
     middle: 'Middle',
     from: 'One side',
     to: 'Other side',
-    x: 'from the left, mm',
-    y: 'from the top, mm',
+    x: 'from the left',
+    y: 'from the top',
     kind: 'Kind',
     up: 'Face up',
     how: 'Closed by',
     hows: { press: 'a press', stroke: 'a stroke along several' },
     order: 'Number in the stroke',
-    reach: 'Joins ends within, mm',
+    reach: 'Joins ends within',
     idTaken: (id: string) => `${id} is taken already.`,
   },
   findings: {
     heading: 'Proof marks',
     none: 'Nothing stands against this card.',
     sheetLabel: (n: number) => `Squared photograph with ${many(n, 'proof mark', 'proof marks')}`,
-    mark: (n: number, kind: string) => `Mark ${n}: ${kind}`,
+    mark: (n: number, kind: string, place: string) => `Mark ${n}: ${kind}, ${place}`,
     weights: {
       holds: 'holds the card',
       unsure: 'look here',
       check: 'check by hand',
       note: 'worth knowing',
     },
-    place: (x: number, y: number) => `${length(x)} from the left, ${length(y)} from the top`,
     certainty: (percent: number) => `${percent} % sure`,
     toDo: 'Do',
     settle: 'Settles it',
@@ -292,7 +292,6 @@ export const benchWords = {
     keyHolds: 'holds the card',
     keyCheck: 'check by hand',
     keyNote: 'worth knowing',
-    tooSoft: (gap: string) => `This photograph is too soft to see a gap under ${gap} mm.`,
   },
   states: {
     heading: 'What lights when',

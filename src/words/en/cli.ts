@@ -45,7 +45,6 @@ PHOTO may be a folder. Exit status: 0 clear, 1 findings that hold, 2 could not c
     ]
       .filter(Boolean)
       .join(', '),
-  place: (x: string, y: string) => `at ${x}, ${y} mm`,
   sure: (certainty: string) => `certainty ${certainty}`,
   notSeen: 'A photograph cannot show:',
   checking: (done: number, total: number) => `${done} of ${total} checked`,

@@ -21,6 +21,13 @@ export const findingWords = {
     'near-edge': 'Near the edge',
     'off-register': 'Sheet lies off',
   },
+  place: (x: string, y: string) => `${x} from the left, ${y} from the top`,
+  placeBy: (place: string, near: string) => `${place}, ${near}`,
+  near: {
+    lamp: (id: string) => `by lamp ${id}`,
+    cell: 'by the cell',
+    contact: (id: string) => `by contact ${id}`,
+  },
   shortedCell: {
     rim: "Copper of the upper face's net lies under the cell's rim: the can joins both faces and the cell gets hot.",
     copper: 'Both faces of the cell are joined by copper: the cell gets hot and is ruined.',

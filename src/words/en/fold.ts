@@ -9,8 +9,8 @@ export const foldWords = {
       `${photo} does not lie well on the base: what both show is ${mm} apart (laid by ${by}).`,
     by: { corners: 'its corners', fold: 'the fold line', copper: 'matching copper' },
     do: 'Check its four corners, its size and the fold line, or photograph it again, pressed flat.',
-    settle:
-      'Is this the same card, with its corners in the right order? Then what both show lies within 1 mm.',
+    settle: (within: string) =>
+      `Is this the same card, with its corners in the right order? Then what both show lies within ${within}.`,
   },
   sheets: {
     heading: 'Other sheets of this card',
@@ -21,14 +21,14 @@ export const foldWords = {
     remove: (name: string) => `Remove ${name}`,
     shows: (name: string, sheet: string, before: string | undefined) =>
       before === undefined ? `${name}: flap ${sheet}` : `${name}: the base before patch ${before}`,
-    laid: (by: string, mm: string) => `Laid by ${by}, ${mm} mm off.`,
+    laid: (by: string, mm: string) => `Laid by ${by}, ${mm} off.`,
   },
   closing: {
     foam: {
       heading: 'Foam',
-      cell: (x: string, y: string) => `Two layers round the cell (${x}, ${y} mm), on three of its sides.`,
+      cell: (x: string, y: string) => `Two layers round the cell (${x}, ${y}), on three of its sides.`,
       strokeEnd: (x: string, y: string) =>
-        `One piece past the end of the stroke row (${x}, ${y} mm), so that the flap springs off again.`,
+        `One piece past the end of the stroke row (${x}, ${y}), so that the flap springs off again.`,
       rest: 'One layer elsewhere, clear of every strip that must touch.',
     },
     heading: 'Closing the flaps',
@@ -37,12 +37,12 @@ export const foldWords = {
     slider: (id: string) => `How far flap ${id} is closed`,
     at: (degrees: string) => `${degrees} degrees`,
     picture: (id: string) => `Flap ${id} over the base: drag it across its fold to close it`,
-    meets: (contact: string, mm2: string) => `${contact}: overlap of ${mm2} square mm on its weakest side.`,
+    meets: (contact: string, much: string) => `${contact}: overlap of ${much} on its weakest side.`,
     misses: (contact: string, mm: string, direction: string) =>
-      `${contact}: misses its partner by ${mm} mm, it lands ${direction}.`,
+      `${contact}: misses its partner by ${mm}, it lands ${direction}.`,
     none: (contact: string) => `${contact}: no copper of the flap lands there.`,
-    tolerance: (percent: string) =>
-      `Holds in ${percent} of 100 folds that are off by up to 0.5 mm and 1 degree.`,
+    tolerance: (percent: string, off: string) =>
+      `Holds in ${percent} of 100 folds that are off by up to ${off} and 1 degree.`,
     sides: { left: 'to the left', right: 'to the right', above: 'above', below: 'below' },
   },
   foldSide: {

@@ -14,7 +14,9 @@ export const photoWords = {
     `${name} has only ${width} x ${height} pixels: too few to show a strip. Use the full-size photograph.`,
   tooLarge: (name: string, megapixels: number, limit: number) =>
     `${name} has ${megapixels} megapixels; at most ${limit} are read. Scale it down (10 pixels a mm are enough) and choose that.`,
-  tooSoft: (gapMm: string) => `too soft to see a ${gapMm} mm gap here`,
+  perMm: (pixels: string) => `${pixels} pixels a mm`,
+  perInch: (pixels: string) => `${pixels} pixels an inch`,
+  tooSoft: (gap: string) => `too soft to see a gap of ${gap} here`,
   noCanvas: 'This browser gives no canvas to read pictures with. Use a newer browser, or the command line.',
   blurred: 'The photograph is blurred: hold still, tap to focus on the tape and take it again.',
   tooDark: 'The photograph is very dark: add light and take it again.',

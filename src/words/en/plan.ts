@@ -76,7 +76,7 @@ export const planWords = {
       measureTo: 'Now tap the other one.',
     },
     net: 'Net',
-    width: 'Tape width, mm',
+    width: 'Tape width',
     finish: 'Finish strip',
     drop: 'Drop it',
     removePicked: 'Delete what is picked',
@@ -116,7 +116,7 @@ export const planWords = {
     artworkFading: 'How strongly it shows',
     artworkCorners: 'Place it by its corners',
     artworkMeasure: 'Scale it by two places',
-    artworkApart: 'Their distance, mm',
+    artworkApart: 'Their distance',
     artworkScale: 'Scale it',
     artworkStop: 'Stop placing',
     artworkRemove: 'Take the picture away',
@@ -173,7 +173,8 @@ export const planWords = {
     papers: { a4: 'A4', letter: 'Letter, 8½ x 11 in' },
     print: 'Make the PDF',
     printing: 'Making the PDF…',
-    printed: (name: string) => `${name} is made. Print it at 100 % and measure the 50 mm bar.`,
+    printed: (name: string, bar: string) =>
+      `${name} is made. Print it at 100 % and measure the bar of ${bar}.`,
     fileName: 'plan',
 
     frontHeading: 'The punched front against the lamps',
@@ -211,37 +212,36 @@ export const planWords = {
   foamSheet: 'Foam map',
   foamNote:
     'Cut the foam to these outlines and lay as many layers as stated, so that the front clears the cell and the lamps.',
-  foamLabel: (layers: number, mm: number) => `${layers} x ${mm} mm`,
+  foamLabel: (layers: number, high: string) => `${layers} x ${high}`,
   tile: (row: number, rows: number, column: number, columns: number) =>
     `part: row ${row} of ${rows}, column ${column} of ${columns}`,
   sheetAlt: (title: string, strips: number, lamps: number, holes: number) =>
     `${title} at its true size: ${strips} strips, ${lamps} lamps, ${holes} holes.`,
-  bar: '50 mm. If it measures otherwise, print again at 100 % without fitting to the page.',
-  barAlt: 'A bar 50 mm long to check the scale of the print.',
-  mm: (v: number) => `${v} mm`,
-  metres: (v: number) => `${v.toFixed(2)} m`,
+  bar: (long: string) =>
+    `${long}. If it measures otherwise, print again at 100 % without fitting to the page.`,
+  barAlt: (long: string) => `A bar ${long} long to check the scale of the print.`,
   half: '(split)',
   cutHeading: 'Cut list',
-  cutNote: (roll: number) =>
-    `Lengths to cut hold one tape width more for each fold and for each end that laps another strip. Tape on the roll: ${roll} mm; narrower strips are split from it along its length.`,
+  cutNote: (roll: string) =>
+    `Lengths to cut hold one tape width more for each fold and for each end that laps another strip. Tape on the roll: ${roll}; narrower strips are split from it along its length.`,
   cutColumns: ['No.', 'Strip', 'Width', 'Lies', 'Folds', 'Laps', 'Cut'],
-  cutTotal: (width: number, cut: number, roll: number) =>
-    `${width} mm wide: ${cut} mm to cut, ${roll} mm off the roll.`,
-  cutSum: (metres: number) => `In all ${metres.toFixed(2)} m off the roll.`,
+  cutTotal: (width: string, cut: string, roll: string) =>
+    `${width} wide: ${cut} to cut, ${roll} off the roll.`,
+  cutSum: (long: string) => `In all ${long} off the roll.`,
   partsHeading: 'Parts',
   partsColumns: ['Number', 'Part'],
   lampPart: (colour: string) => `${colour} lamp (LED)`,
   resistorPart: (ohm: string) => `resistor ${ohm} ohm`,
   cellPart: (kind: string) => `coin cell ${kind}`,
   tapePart: 'copper tape',
-  patchPart: 'paper patch, 3 mm wider on each side than the strips that cross',
-  foamPart: (mm: number) => `layer of foam tape, ${mm} mm`,
+  patchPart: (wider: string) => `paper patch, ${wider} wider on each side than the strips that cross`,
+  foamPart: (high: string) => `layer of foam tape, ${high}`,
   stepsHeading: 'Building, with a test after each step',
   test: 'Test:',
   steps: (strips: { id: string; net: string }[], lamps: number) => [
     {
       do: 'Print the base sheet, measure the bar, cut the base out and fold the flaps.',
-      test: 'the bar is 50 mm long to a tenth, and the flaps close on their marks.',
+      test: 'the bar is as long as it says, and the flaps close on their marks.',
     },
     ...strips.map(({ id, net }, k) => ({
       do: `Lay strip ${k + 1}, ${id}. At a corner fold away from the turn and back over; at a lap fold the end under, so that copper meets copper.`,

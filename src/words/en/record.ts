@@ -9,8 +9,8 @@ export const recordWords = {
   },
   madeFrom: (photo: string, width: string, height: string) =>
     `Made from ${photo}. Base ${width} x ${height}.`,
-  readAt: (pxPerMm: string, gap: string) =>
-    `The photograph shows ${pxPerMm} pixels a mm on the base; the narrowest gap it can show is ${gap}.`,
+  readAt: (density: string, gap: string) =>
+    `The photograph shows ${density} on the base; the narrowest gap it can show is ${gap}.`,
   sections: {
     sheet: 'The sheet with its proof marks',
     findings: 'Findings',
@@ -26,28 +26,6 @@ export const recordWords = {
     cautions: 'Cautions',
     note: 'Maker’s note',
   },
-  kinds: {
-    'shorted-cell': 'Shorted cell',
-    bridge: 'Bridge',
-    gap: 'Gap',
-    'reversed-lamp': 'Reversed lamp',
-    'lamp-off-strip': 'Lamp off its strip',
-    'lamp-on-one-strip': 'Lamp on one strip',
-    'unfed-lamp': 'Unfed lamp',
-    'lit-at-rest': 'Lit at rest',
-    'missed-contact': 'Missed contact',
-    'missing-strip': 'Missing strip',
-    'extra-strip': 'Extra strip',
-    'shifted-strip': 'Shifted strip',
-    'shifted-lamp': 'Shifted lamp',
-    tight: 'Tight clearance',
-    'narrow-neck': 'Narrow neck',
-    seam: 'Seam',
-    'loose-end': 'Loose end',
-    'near-edge': 'Near an edge',
-    'off-register': 'Sheet lies off',
-  },
-  place: (x: string, y: string) => `${x} from the left, ${y} from the top`,
   certainty: (percent: number) => `certainty ${percent} %`,
   toDo: 'Do',
   toSettle: 'Settles it',
@@ -67,7 +45,7 @@ export const recordWords = {
   },
   redrawn: {
     up: (face: string) => `${face} up`,
-    bar: '50 mm; measure it to know that the print is true',
+    bar: (long: string) => `${long}; measure it to know that the print is true`,
     ohm: (ohm: number) => `${ohm} ohm`,
   },
   power: {

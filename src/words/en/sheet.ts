@@ -2,8 +2,8 @@
 export const sheetWords = {
   noOutline: 'The base was not found by itself. Put the four handles on its corners.',
   unsureOutline: 'The base was found, but not for certain. Check the four handles.',
-  bowed: (mm: string) =>
-    `The sheet is bowed or creased: its edges stray up to ${mm} mm. Press it flat and take it again, or go on with care.`,
-  scaleOff: (percent: string, seenMm: string, kind: string, trueMm: string) =>
-    `The cell measures ${seenMm} mm, but a ${kind} has ${trueMm} mm: the scale is off by ${percent} %. Check the base size and the corners.`,
+  bowed: (much: string) =>
+    `The sheet is bowed or creased: its edges stray up to ${much}. Press it flat and take it again, or go on with care.`,
+  scaleOff: (percent: string, seen: string, kind: string, real: string) =>
+    `The cell measures ${seen}, but a ${kind} has ${real}: the scale is off by ${percent} %. Check the base size and the corners.`,
 } as const;

@@ -1,7 +1,8 @@
 import type { Catalogue } from '../catalogue.ts';
+import { area, length, lengthFigure } from '../lengths.ts';
 import { decimal } from '../numbers.ts';
 
-const mm = (value: number) => decimal(value, 1);
+const mm = (value: number) => lengthFigure(value);
 const many = (count: number, one: string, more: string) =>
   count < 2 ? `${count} ${one}` : `${count} ${more}`;
 
@@ -66,9 +67,13 @@ export const benchWords: Catalogue['bench'] = {
   },
   surface: {
     role: 'image de travail',
-    keys: 'Les flèches déplacent le réticule de 1, avec Maj de 10, avec Alt de 0,1. Entrée touche. Espace saisit et lâche, Échap abandonne. Ctrl et Z annule.',
-    place: ([x, y], unit) => `à ${decimal(x, 1)} ${unit} de la gauche, ${decimal(y, 1)} ${unit} du haut`,
-    slug: (base) => `${base.width.toFixed(0)} × ${base.height.toFixed(0)} mm`,
+    keys: (usual, far, fine) =>
+      `Les flèches déplacent le réticule de ${usual}, avec Maj de ${far}, avec Alt de ${fine}. Entrée touche. Espace saisit et lâche, Échap abandonne. Ctrl et Z annule.`,
+    place: ([x, y], unit) =>
+      unit === 'mm'
+        ? `à ${length(x)} de la gauche, ${length(y)} du haut`
+        : `à ${decimal(x, 1)} ${unit} de la gauche, ${decimal(y, 1)} ${unit} du haut`,
+    slug: (base) => `${lengthFigure(base.width, 0)} × ${length(base.height, 0)}`,
     closer: 'Plus près',
     farther: 'Plus loin',
   },
@@ -126,7 +131,7 @@ export const benchWords: Catalogue['bench'] = {
       'Coin en bas à gauche',
     ],
     cornerKeys: 'Les flèches déplacent de 1 pixel, avec Maj de 10, avec Alt de 0,1.',
-    cornerAt: (x, y) => `${mm(x)} ; ${mm(y)} px`,
+    cornerAt: (x, y) => `${decimal(x, 1)} ; ${decimal(y, 1)} px`,
     size: 'Format de la base',
     own_size: 'Autre format',
     width: 'Largeur',
@@ -137,24 +142,24 @@ export const benchWords: Catalogue['bench'] = {
     turn: 'Tourner d’un quart',
     find: 'Chercher tout seul',
     preview: 'La feuille redressée',
-    result: (pxPerMm, gap) =>
-      `La photo montre ${pxPerMm} pixels par mm\u00a0; la coupure la plus fine qu’elle peut montrer est de ${gap} mm.`,
+    result: (density, gap) =>
+      `La photo montre ${density}\u00a0; la coupure la plus fine qu’elle peut montrer est de ${gap}.`,
     bowed: (much) =>
-      `Les bords de la feuille s’écartent jusqu’à ${much} mm de la droite\u00a0: posez-la à plat sous une vitre pour mieux lire.`,
+      `Les bords de la feuille s’écartent jusqu’à ${much} de la droite\u00a0: posez-la à plat sous une vitre pour mieux lire.`,
     followed: (much) =>
-      `La feuille n’est pas plane\u00a0: ses bords bombent jusqu’à ${much} mm. Elle a été redressée par ses quatre bords\u00a0; ce qui est entre eux peut encore s’écarter d’un tiers de cela.`,
+      `La feuille n’est pas plane\u00a0: ses bords bombent jusqu’à ${much}. Elle a été redressée par ses quatre bords\u00a0; ce qui est entre eux peut encore s’écarter d’un tiers de cela.`,
     byCard: {
       act: 'Mesurer par une carte bancaire à côté',
-      none: 'Aucune carte de format bancaire (85,6 x 54 mm) n’a été vue près de la base. Posez-en une à plat à côté et photographiez les deux.',
-      found: (width, height) => `D’après la carte à côté, la base mesure ${mm(width)} x ${mm(height)} mm.`,
-      take: (width, height, name) => `Prendre ${mm(width)} x ${mm(height)} mm${name ? ` (${name})` : ''}`,
+      none: 'Aucune carte de format bancaire n’a été vue près de la base. Posez-en une à plat à côté et photographiez les deux.',
+      found: (width, height) => `D’après la carte à côté, la base mesure ${mm(width)} x ${length(height)}.`,
+      take: (width, height, name) => `Prendre ${mm(width)} x ${length(height)}${name ? ` (${name})` : ''}`,
     },
-    coarse: 'Sous 8 pixels par mm, les coupures fines échappent facilement\u00a0: approchez-vous.',
+    coarse: (density) => `Sous ${density}, les coupures fines échappent facilement\u00a0: approchez-vous.`,
     sizes: {
-      A4: 'A4, 210 x 297 mm',
-      A5: 'A5, 148 x 210 mm',
-      A6: 'A6, 105 x 148 mm',
-      A7: 'A7, 74 x 105 mm',
+      A4: 'A4',
+      A5: 'A5',
+      A6: 'A6',
+      A7: 'A7',
       '3.5x5': '3½ x 5 pouces',
       '4x6': '4 x 6 pouces',
       '4.25x5.5': '4¼ x 5½ pouces',
@@ -181,18 +186,18 @@ export const benchWords: Catalogue['bench'] = {
       look: 'Tirez et pincez pour voir de plus près.',
     },
     width: 'Pinceau',
-    widthMm: (v) => `${mm(v)} mm`,
+    widthMm: (v) => length(v),
     veil: 'Montrer le cuivre',
     taught: (n) => (n === 0 ? 'Aucun toucher encore.' : `${many(n, 'toucher', 'touchers')} sur 3 du ruban.`),
     forgetTaps: 'Oublier les touchers',
     pieces: (n) => `${many(n, 'morceau', 'morceaux')} de cuivre`,
-    area: (mm2) => `${decimal(mm2 / 100, 1)} cm²`,
+    area: (mm2) => area(mm2),
     strokes: (n) => (n === 0 ? 'rien de corrigé à la main' : `${many(n, 'trait', 'traits')} à la main`),
   },
   shots: {
     again: (mark) => `Inclinez la lampe et reprenez une photo\u00a0: marque ${mark}`,
     used: (name, misfit) =>
-      `Une seconde photo, ${name}, est posée sur la première (à ${misfit} mm près)\u00a0: les reflets déplacés ont disparu.`,
+      `Une seconde photo, ${name}, est posée sur la première (à ${misfit} près)\u00a0: les reflets déplacés ont disparu.`,
     left: (name, why) => `La seconde photo ${name} est laissée de côté\u00a0: ${why}.`,
     drop: 'Revenir à la première photo seule',
     dropWhich: (name) => `Revenir sans la photo ${name}`,
@@ -256,28 +261,27 @@ export const benchWords: Catalogue['bench'] = {
     middle: 'Milieu',
     from: 'Un côté',
     to: 'Autre côté',
-    x: 'depuis la gauche, mm',
-    y: 'depuis le haut, mm',
+    x: 'depuis la gauche',
+    y: 'depuis le haut',
     kind: 'Type',
     up: 'Face dessus',
     how: 'Fermé par',
     hows: { press: 'une pression', stroke: 'un balayage de plusieurs' },
     order: 'Numéro dans le balayage',
-    reach: 'Joint les bouts à moins de, mm',
+    reach: 'Joint les bouts à moins de',
     idTaken: (id) => `${id} est déjà pris.`,
   },
   findings: {
     heading: 'Marques de relecture',
     none: 'Rien ne s’oppose à cette carte.',
     sheetLabel: (n) => `Photo redressée avec ${many(n, 'marque de relecture', 'marques de relecture')}`,
-    mark: (n, kind) => `Marque ${n}\u00a0: ${kind}`,
+    mark: (n, kind, place) => `Marque ${n}\u00a0: ${kind}, ${place}`,
     weights: {
       holds: 'arrête la carte',
       unsure: 'à regarder ici',
       check: 'à contrôler à la main',
       note: 'bon à savoir',
     },
-    place: (x, y) => `à ${mm(x)} mm de la gauche, ${mm(y)} mm du haut`,
     certainty: (percent) => `sûr à ${percent}\u00a0%`,
     toDo: 'À faire',
     settle: 'Ce qui tranche',
@@ -292,7 +296,6 @@ export const benchWords: Catalogue['bench'] = {
     keyHolds: 'arrête la carte',
     keyCheck: 'à contrôler à la main',
     keyNote: 'bon à savoir',
-    tooSoft: (gap) => `Cette photo est trop floue pour montrer une coupure de moins de ${gap} mm.`,
   },
   states: {
     heading: 'Ce qui s’allume, et quand',

@@ -46,7 +46,6 @@ PHOTO peut être un dossier. Code de sortie\u00a0: 0 bon, 1 des constats arrête
     ]
       .filter(Boolean)
       .join(', '),
-  place: (x, y) => `à ${x} ; ${y} mm`,
   sure: (certainty) => `certitude ${certainty}`,
   notSeen: 'Une photo ne peut montrer\u00a0:',
   checking: (done, total) => `${done} sur ${total} contrôlées`,

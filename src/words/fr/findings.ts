@@ -32,6 +32,13 @@ export const findingWords: Catalogue['findings'] = {
     'near-edge': 'Près du bord',
     'off-register': 'Feuille décalée',
   },
+  place: (x, y) => `à ${x} de la gauche, ${y} du haut`,
+  placeBy: (place, near) => `${place}, ${near}`,
+  near: {
+    lamp: (id) => `près de la LED ${id}`,
+    cell: 'près de la pile',
+    contact: (id) => `près du contact ${id}`,
+  },
   shortedCell: {
     rim: 'Du cuivre du réseau de la face supérieure passe sous le bord de la pile\u00a0: le boîtier joint les deux faces et la pile chauffe.',
     copper: 'Du cuivre joint les deux faces de la pile\u00a0: elle chauffe et se ruine.',

@@ -10,8 +10,8 @@ export const foldWords: Catalogue['fold'] = {
       `${photo} ne se pose pas bien sur la base\u00a0: ce que les deux montrent est à ${mm} d’écart (posée par ${by}).`,
     by: { corners: 'ses coins', fold: 'la ligne de pli', copper: 'le cuivre commun' },
     do: 'Vérifiez ses quatre coins, son format et la ligne de pli, ou photographiez-la de nouveau, bien à plat.',
-    settle:
-      'Est-ce la même carte, ses coins dans le bon ordre\u00a0? Alors ce que les deux montrent est à moins de 1 mm.',
+    settle: (within) =>
+      `Est-ce la même carte, ses coins dans le bon ordre\u00a0? Alors ce que les deux montrent est à moins de ${within}.`,
   },
   sheets: {
     heading: 'Autres feuilles de cette carte',
@@ -24,14 +24,14 @@ export const foldWords: Catalogue['fold'] = {
       before === undefined
         ? `${name}\u00a0: rabat ${sheet}`
         : `${name}\u00a0: la base avant la pièce isolante ${before}`,
-    laid: (by, mm) => `Posée par ${by}, à ${mm} mm près.`,
+    laid: (by, mm) => `Posée par ${by}, à ${mm} près.`,
   },
   closing: {
     foam: {
       heading: 'Mousse',
-      cell: (x, y) => `Deux couches autour de la pile (${x} ; ${y} mm), sur trois de ses côtés.`,
+      cell: (x, y) => `Deux couches autour de la pile (${x} ; ${y}), sur trois de ses côtés.`,
       strokeEnd: (x, y) =>
-        `Un morceau après la fin de la rangée balayée (${x} ; ${y} mm), pour que le rabat s’écarte de nouveau.`,
+        `Un morceau après la fin de la rangée balayée (${x} ; ${y}), pour que le rabat s’écarte de nouveau.`,
       rest: 'Ailleurs une couche, à l’écart de toute piste qui doit toucher.',
     },
     heading: 'Fermer les rabats',
@@ -40,12 +40,12 @@ export const foldWords: Catalogue['fold'] = {
     slider: (id) => `Fermeture du rabat ${id}`,
     at: (degrees) => `${degrees} degrés`,
     picture: (id) => `Rabat ${id} sur la base\u00a0: tirez-le par-dessus son pli pour le fermer`,
-    meets: (contact, mm2) => `${contact}\u00a0: recouvrement de ${mm2} mm carrés de son côté le plus faible.`,
+    meets: (contact, much) => `${contact}\u00a0: recouvrement de ${much} de son côté le plus faible.`,
     misses: (contact, mm, direction) =>
-      `${contact}\u00a0: manque son vis-à-vis de ${mm} mm, il tombe ${direction}.`,
+      `${contact}\u00a0: manque son vis-à-vis de ${mm}, il tombe ${direction}.`,
     none: (contact) => `${contact}\u00a0: aucun cuivre du rabat n’y tombe.`,
-    tolerance: (percent) =>
-      `Tient dans ${percent} pliages sur 100 qui s’écartent de 0,5 mm et 1 degré au plus.`,
+    tolerance: (percent, off) =>
+      `Tient dans ${percent} pliages sur 100 qui s’écartent de ${off} et 1 degré au plus.`,
     sides: { left: 'à gauche', right: 'à droite', above: 'au-dessus', below: 'au-dessous' },
   },
   foldSide: {

@@ -13,7 +13,9 @@ export const photoWords: Catalogue['photo'] = {
     `${name} n’a que ${width} x ${height} pixels\u00a0: trop peu pour montrer une piste. Prenez la photo en pleine taille.`,
   tooLarge: (name, megapixels, limit) =>
     `${name} a ${megapixels} mégapixels\u00a0; ${limit} au plus sont lus. Réduisez-la (10 pixels par mm suffisent) et choisissez celle-ci.`,
-  tooSoft: (gapMm) => `trop floue pour voir ici une coupure de ${gapMm} mm`,
+  perMm: (pixels) => `${pixels} pixels par mm`,
+  perInch: (pixels) => `${pixels} pixels par pouce`,
+  tooSoft: (gap) => `trop floue pour voir ici une coupure de ${gap}`,
   noCanvas:
     'Ce navigateur n’a pas de canevas pour lire les images. Prenez un navigateur plus récent, ou la ligne de commande.',
   blurred:

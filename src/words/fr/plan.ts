@@ -1,5 +1,4 @@
 import type { Catalogue } from '../catalogue.ts';
-import { decimal, pointed } from '../numbers.ts';
 
 const maskFaults = {
   open: 'coupure',
@@ -80,7 +79,7 @@ export const planWords: Catalogue['plan'] = {
       measureTo: 'Touchez maintenant l’autre.',
     },
     net: 'Réseau',
-    width: 'Largeur du ruban, mm',
+    width: 'Largeur du ruban',
     finish: 'Terminer la piste',
     drop: 'Abandonner',
     removePicked: 'Supprimer le choix',
@@ -122,7 +121,7 @@ export const planWords: Catalogue['plan'] = {
     artworkFading: 'Force de l’image',
     artworkCorners: 'La placer par ses coins',
     artworkMeasure: 'La mettre à l’échelle par deux points',
-    artworkApart: 'Leur distance, mm',
+    artworkApart: 'Leur distance',
     artworkScale: 'Mettre à l’échelle',
     artworkStop: 'Cesser de placer',
     artworkRemove: 'Retirer l’image',
@@ -179,7 +178,7 @@ export const planWords: Catalogue['plan'] = {
     papers: { a4: 'A4', letter: 'Letter, 8½ x 11 pouces' },
     print: 'Faire le PDF',
     printing: 'Création du PDF…',
-    printed: (name) => `${name} est fait. Imprimez à 100\u00a0% et mesurez la barre de 50 mm.`,
+    printed: (name, bar) => `${name} est fait. Imprimez à 100\u00a0% et mesurez la barre de ${bar}.`,
     fileName: 'trace',
 
     frontHeading: 'La couverture percée contre les LED',
@@ -222,37 +221,35 @@ export const planWords: Catalogue['plan'] = {
   foamSheet: 'Carte des mousses',
   foamNote:
     'Coupez la mousse à ces contours et posez autant de couches qu’indiqué, pour que la couverture passe la pile et les LED.',
-  foamLabel: (layers, mm) => `${layers} x ${pointed(String(mm))} mm`,
+  foamLabel: (layers, high) => `${layers} x ${high}`,
   tile: (row, rows, column, columns) =>
     `partie\u00a0: rang ${row} sur ${rows}, colonne ${column} sur ${columns}`,
   sheetAlt: (title, strips, lamps, holes) =>
     `${title} à l’échelle 1\u00a0: ${strips} pistes, ${lamps} LED, ${holes} trous.`,
-  bar: '50 mm. Si elle mesure autre chose, réimprimez à 100 % sans ajuster à la page.',
-  barAlt: 'Une barre longue de 50 mm pour vérifier l’échelle de l’impression.',
-  mm: (v) => `${pointed(String(v))} mm`,
-  metres: (v) => `${decimal(v, 2)} m`,
+  bar: (long) => `${long}. Si elle mesure autre chose, réimprimez à 100 % sans ajuster à la page.`,
+  barAlt: (long) => `Une barre longue de ${long} pour vérifier l’échelle de l’impression.`,
   half: '(fendu)',
   cutHeading: 'Liste de coupe',
   cutNote: (roll) =>
-    `Les longueurs comptent une largeur de ruban en plus par pli et par bout qui recouvre une autre piste. Ruban du rouleau\u00a0: ${pointed(String(roll))} mm\u00a0; les pistes plus étroites en sont fendues dans la longueur.`,
+    `Les longueurs comptent une largeur de ruban en plus par pli et par bout qui recouvre une autre piste. Ruban du rouleau\u00a0: ${roll}\u00a0; les pistes plus étroites en sont fendues dans la longueur.`,
   cutColumns: ['N°', 'Piste', 'Largeur', 'Posée', 'Plis', 'Recouvr.', 'Coupe'],
-  cutTotal: (width, cut, roll) =>
-    `Large de ${pointed(String(width))} mm\u00a0: ${pointed(String(cut))} mm à couper, ${pointed(String(roll))} mm du rouleau.`,
-  cutSum: (metres) => `En tout ${decimal(metres, 2)} m du rouleau.`,
+  cutTotal: (width, cut, roll) => `Large de ${width}\u00a0: ${cut} à couper, ${roll} du rouleau.`,
+  cutSum: (long) => `En tout ${long} du rouleau.`,
   partsHeading: 'Pièces',
   partsColumns: ['Nombre', 'Pièce'],
   lampPart: (colour) => `LED, ${colour}`,
   resistorPart: (ohm) => `résistance de ${ohm} ohm`,
   cellPart: (kind) => `pile bouton ${kind}`,
   tapePart: 'ruban de cuivre',
-  patchPart: 'pièce isolante en papier, plus large de 3 mm de chaque côté que les pistes qui s’y croisent',
-  foamPart: (mm) => `couche de ruban mousse, ${pointed(String(mm))} mm`,
+  patchPart: (wider) =>
+    `pièce isolante en papier, plus large de ${wider} de chaque côté que les pistes qui s’y croisent`,
+  foamPart: (high) => `couche de ruban mousse, ${high}`,
   stepsHeading: 'Construire, avec un essai après chaque étape',
   test: 'Essai\u00a0:',
   steps: (strips, lamps) => [
     {
       do: 'Imprimez la feuille de base, mesurez la barre, découpez la base et pliez les rabats.',
-      test: 'la barre mesure 50 mm au dixième, et les rabats se ferment sur leurs repères.',
+      test: 'la barre est aussi longue qu’elle le dit, et les rabats se ferment sur leurs repères.',
     },
     ...strips.map(({ id, net }, k) => ({
       do: `Posez la piste ${k + 1}, ${id}. À un coin, pliez d’abord à l’opposé puis rabattez\u00a0; à un recouvrement, repliez le bout dessous pour que le cuivre touche le cuivre.`,

@@ -9,8 +9,8 @@ export const recordWords: Catalogue['record'] = {
     hold: (holding) => `Arrêt\u00a0: ${holding} à corriger`,
   },
   madeFrom: (photo, width, height) => `Fait d’après ${photo}. Base de ${width} x ${height}.`,
-  readAt: (pxPerMm, gap) =>
-    `La photo montre ${pxPerMm} pixels par mm sur la base\u00a0; la coupure la plus fine qu’elle peut montrer est de ${gap}.`,
+  readAt: (density, gap) =>
+    `La photo montre ${density} sur la base\u00a0; la coupure la plus fine qu’elle peut montrer est de ${gap}.`,
   sections: {
     sheet: 'La feuille avec ses marques de relecture',
     findings: 'Constats',
@@ -26,28 +26,6 @@ export const recordWords: Catalogue['record'] = {
     cautions: 'Précautions',
     note: 'Note de l’auteur',
   },
-  kinds: {
-    'shorted-cell': 'Pile en court-circuit',
-    bridge: 'Pont',
-    gap: 'Coupure',
-    'reversed-lamp': 'LED à l’envers',
-    'lamp-off-strip': 'LED hors de sa piste',
-    'lamp-on-one-strip': 'LED sur une seule piste',
-    'unfed-lamp': 'LED sans courant',
-    'lit-at-rest': 'Allumée au repos',
-    'missed-contact': 'Contact manqué',
-    'missing-strip': 'Piste manquante',
-    'extra-strip': 'Piste en trop',
-    'shifted-strip': 'Piste décalée',
-    'shifted-lamp': 'LED décalée',
-    tight: 'Passage étroit',
-    'narrow-neck': 'Étranglement',
-    seam: 'Recouvrement',
-    'loose-end': 'Bout libre',
-    'near-edge': 'Près d’un bord',
-    'off-register': 'Feuille décalée',
-  },
-  place: (x, y) => `à ${x} de la gauche, ${y} du haut`,
   certainty: (percent) => `certitude ${percent}\u00a0%`,
   toDo: 'À faire',
   toSettle: 'Ce qui tranche',
@@ -69,7 +47,7 @@ export const recordWords: Catalogue['record'] = {
   },
   redrawn: {
     up: (face) => `${face} dessus`,
-    bar: '50 mm\u00a0; mesurez-la pour savoir si l’impression est juste',
+    bar: (long) => `${long}\u00a0; mesurez-la pour savoir si l’impression est juste`,
     ohm: (ohm) => `${ohm} ohm`,
   },
   power: {

@@ -10,7 +10,7 @@ export function brushCopper(bench: () => Bench): void {
     const figures = page.locator('.margin-side p[role=status]');
     await figures.waitFor();
     const before = (await figures.textContent()) ?? '';
-    expect(before).toMatch(/\d+ pieces of copper, [\d.]+ cm², nothing mended by hand/);
+    expect(before).toMatch(/\d+ pieces of copper, \d+ mm², nothing mended by hand/);
     await page.getByLabel('Brush copper on').check();
     const [from, to] = [await onSheet(page, 40, 8), await onSheet(page, 60, 8)];
     await page.mouse.move(from.x, from.y);

@@ -35,7 +35,7 @@ export function foldFlaps(bench: () => Bench): void {
       .waitFor();
 
     const slider = page.getByRole('slider', { name: 'How far flap F1 is closed' });
-    await page.getByText(/^C1: overlap of \d+\.\d square mm/).waitFor();
+    await page.getByText(/^C1: overlap of \d+\.\d mm²/).waitFor();
     await page.getByText(/^C3: misses its partner by 1\.[3-7] mm, it lands below/).waitFor();
     await slider.focus();
     await page.keyboard.press('End');
