@@ -1,5 +1,4 @@
 import type { Point } from '../../geometry/index.ts';
-import { distanceToSegment } from '../strip/ribbon.ts';
 import type { RouteTask, Rule } from './types.ts';
 
 /** A square grid over the base with what is forbidden to each net. */
@@ -62,12 +61,17 @@ export function barNear(
   keep: number,
 ): void {
   const { nx, ny, pitch } = grid;
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+  const square = dx * dx + dy * dy || 1;
+  const i0 = Math.max(0, Math.floor((Math.min(a[0], b[0]) - keep) / pitch));
   const i1 = Math.min(nx - 1, Math.ceil((Math.max(a[0], b[0]) + keep) / pitch));
   const j1 = Math.min(ny - 1, Math.ceil((Math.max(a[1], b[1]) + keep) / pitch));
   for (let j = Math.max(0, Math.floor((Math.min(a[1], b[1]) - keep) / pitch)); j <= j1; j++) {
-    for (let i = Math.max(0, Math.floor((Math.min(a[0], b[0]) - keep) / pitch)); i <= i1; i++) {
-      if (marks[j * nx + i]) continue;
-      if (distanceToSegment([i * pitch, j * pitch], [a, b]) < keep) marks[j * nx + i] = 1;
+    const y = j * pitch - a[1];
+    for (let i = i0; i <= i1; i++) {
+      const x = i * pitch - a[0];
+      const t = Math.max(0, Math.min(1, (x * dx + y * dy) / square));
+      if ((x - t * dx) ** 2 + (y - t * dy) ** 2 < keep * keep) marks[j * nx + i] = 1;
     }
   }
 }

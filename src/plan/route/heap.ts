@@ -1,45 +1,54 @@
-/** A least-first queue of grid nodes: a binary heap on flat arrays. @source Williams, "Algorithm 232", CACM 7 (1964) */
+/**
+ * A least-first queue of grid nodes whose keys never fall below the last one taken: keys a quarter of a millimetre apart
+ * lie in one bucket and leave it first in, first out.
+ * @source Dial, "Algorithm 360", CACM 12 (1969)
+ */
 export class NodeQueue {
-  private keys: number[] = [];
-  private nodes: number[] = [];
+  private heads = new Int32Array(4096).fill(-1);
+  private tails = new Int32Array(4096);
+  private nodes = new Int32Array(4096);
+  private next = new Int32Array(4096);
+  private size = 0;
+  private at = 0;
+  private last = -1;
 
-  get size(): number {
-    return this.nodes.length;
+  clear(): void {
+    this.heads.fill(-1, 0, this.last + 1);
+    this.size = 0;
+    this.at = 0;
+    this.last = -1;
   }
 
   push(key: number, node: number): void {
-    let k = this.nodes.length;
-    this.keys.push(key);
-    this.nodes.push(node);
-    while (k > 0) {
-      const up = (k - 1) >> 1;
-      if (this.keys[up] <= key) break;
-      this.keys[k] = this.keys[up];
-      this.nodes[k] = this.nodes[up];
-      k = up;
+    const bucket = Math.max(this.at, (key * 4) | 0);
+    if (bucket >= this.heads.length) {
+      this.heads = grown(this.heads, 2 * bucket, -1);
+      this.tails = grown(this.tails, 2 * bucket, 0);
     }
-    this.keys[k] = key;
-    this.nodes[k] = node;
+    if (this.size === this.nodes.length) {
+      this.nodes = grown(this.nodes, 2 * this.size, 0);
+      this.next = grown(this.next, 2 * this.size, 0);
+    }
+    this.nodes[this.size] = node;
+    this.next[this.size] = -1;
+    if (this.heads[bucket] < 0) this.heads[bucket] = this.size;
+    else this.next[this.tails[bucket]] = this.size;
+    this.tails[bucket] = this.size++;
+    if (bucket > this.last) this.last = bucket;
   }
 
-  /** Node of the least key; undefined when empty. */
-  pop(): number | undefined {
-    if (!this.nodes.length) return undefined;
-    const top = this.nodes[0];
-    const key = this.keys.pop()!;
-    const node = this.nodes.pop()!;
-    const n = this.nodes.length;
-    if (!n) return top;
-    let k = 0;
-    for (let low = 1; low < n; low = 2 * k + 1) {
-      if (low + 1 < n && this.keys[low + 1] < this.keys[low]) low++;
-      if (this.keys[low] >= key) break;
-      this.keys[k] = this.keys[low];
-      this.nodes[k] = this.nodes[low];
-      k = low;
-    }
-    this.keys[k] = key;
-    this.nodes[k] = node;
-    return top;
+  /** Node of the least key; -1 when empty. */
+  pop(): number {
+    while (this.at <= this.last && this.heads[this.at] < 0) this.at++;
+    if (this.at > this.last) return -1;
+    const entry = this.heads[this.at];
+    this.heads[this.at] = this.next[entry];
+    return this.nodes[entry];
   }
+}
+
+function grown(of: Int32Array, length: number, fill: number): Int32Array<ArrayBuffer> {
+  const out = new Int32Array(length).fill(fill);
+  out.set(of);
+  return out;
 }

@@ -13,6 +13,14 @@ const STEPS = [
   [1, -1],
 ] as const;
 
+/** Cost of a step in each direction, grid pitches. */
+const LENGTHS = STEPS.map(([x, y]) => Math.hypot(x, y));
+
+/** By heading * 8 + direction: eighths of a turn between them, 0..4. */
+const TURNS = Uint8Array.from({ length: 64 }, (_, k) =>
+  Math.min(((k & 7) - (k >> 3)) & 7, ((k >> 3) - k) & 7),
+);
+
 /** Length in mm that a fold of 45 or 90 degrees is worth avoiding. */
 const FOLD_MM = 5;
 
@@ -26,27 +34,32 @@ export interface Goal {
 export interface Scratch {
   /** Least cost of each node so far, mm. */
   best: Float64Array;
+  /** The least that its way to the nearest goal can cost, mm; -1 where not yet reckoned. */
+  left: Float64Array;
   /** The node before it, or -1. */
   from: Int32Array;
   /** Direction of the last step, or -1. */
   heading: Int8Array;
   done: Uint8Array;
+  /** Bit d: a goal that may not be entered in direction d. */
+  shut: Uint8Array;
   isGoal: Uint8Array;
+  queue: NodeQueue;
 }
 
 export function scratchFor({ nx, ny }: RouteGrid): Scratch {
   const n = nx * ny;
   return {
     best: new Float64Array(n),
+    left: new Float64Array(n),
     from: new Int32Array(n),
     heading: new Int8Array(n),
     done: new Uint8Array(n),
+    shut: new Uint8Array(n),
     isGoal: new Uint8Array(n),
+    queue: new NodeQueue(),
   };
 }
-
-/** Cost of a step in each direction, grid pitches. */
-const LENGTHS = STEPS.map(([x, y]) => Math.hypot(x, y));
 
 /**
  * Cheapest path from a net's tree to the nearest of its goals.
@@ -64,37 +77,31 @@ export function searchPath(
   cost: Float32Array,
   outward?: readonly [number, number],
 ): { path: number[]; goal: Goal } | undefined {
-  const { nx, ny, pitch } = grid;
-  const { best, from, heading, done, isGoal } = scratch;
-  best.fill(Infinity);
-  from.fill(-1);
-  heading.fill(-1);
-  done.fill(0);
-  isGoal.fill(0);
-  for (const { node } of goals) isGoal[node] = 1;
-  const goalAt = (node: number) => goals.find((goal) => goal.node === node);
-  const left = distanceLeft(grid, goals);
-  const queue = new NodeQueue();
+  const { nx, pitch } = grid;
+  const { best, from, heading, done, isGoal, shut, queue } = scratch;
+  prepare(scratch, goals);
+  const left = distanceLeft(grid, goals, scratch.left);
+  const lengths = Float64Array.from(LENGTHS, (length) => pitch * length);
+  const moves = Int32Array.from(STEPS, ([dx, dy]) => dy * nx + dx);
+  const shutOut = foldingBack(outward);
   for (const node of tree) {
     best[node] = 0;
     queue.push(left(node), node);
   }
-  for (let node = queue.pop(); node !== undefined; node = queue.pop()) {
+  for (let node = queue.pop(); node >= 0; node = queue.pop()) {
     if (done[node]) continue;
     done[node] = 1;
-    if (isGoal[node]) return { path: pathTo(node, from), goal: goalAt(node)! };
-    const x = node % nx;
-    const y = (node - x) / nx;
+    if (isGoal[node]) return { path: pathTo(node, from), goal: goals.find((goal) => goal.node === node)! };
+    const soFar = best[node];
     const head = heading[node];
+    // The rim is barred to every net, so that no neighbour lies off the grid.
     for (let d = 0; d < 8; d++) {
-      const turn = head < 0 ? 0 : Math.min((d - head + 8) & 7, (head - d + 8) & 7);
-      if (turn > 2 || (head < 0 && foldsBack(outward, d))) continue;
-      const X = x + STEPS[d][0];
-      const Y = y + STEPS[d][1];
-      if (X < 0 || Y < 0 || X >= nx || Y >= ny) continue;
-      const next = Y * nx + X;
-      const way = best[node] + pitch * LENGTHS[d] + cost[next] + (turn ? FOLD_MM : 0);
-      if (way >= best[next] || (isGoal[next] && foldsBack(goalAt(next)?.inward, d))) continue;
+      const next = node + moves[d];
+      if (best[next] <= soFar) continue;
+      const turn = head < 0 ? 0 : TURNS[8 * head + d];
+      if (turn > 2 || (head < 0 && (shutOut >> d) & 1)) continue;
+      const way = soFar + lengths[d] + cost[next] + (turn ? FOLD_MM : 0);
+      if (way >= best[next] || (shut[next] >> d) & 1) continue;
       best[next] = way;
       from[next] = node;
       heading[next] = d;
@@ -104,12 +111,33 @@ export function searchPath(
   return undefined;
 }
 
+function prepare({ best, left, from, heading, done, shut, isGoal, queue }: Scratch, goals: Goal[]): void {
+  best.fill(Infinity);
+  left.fill(-1);
+  from.fill(-1);
+  heading.fill(-1);
+  done.fill(0);
+  shut.fill(0);
+  isGoal.fill(0);
+  queue.clear();
+  // Of two goals at one node the first is the one that is reached.
+  for (const { node, inward } of [...goals].reverse()) {
+    isGoal[node] = 1;
+    shut[node] = foldingBack(inward);
+  }
+}
+
 /** The least that a node's way to the nearest goal can cost: its length along eight directions, mm. */
-function distanceLeft({ nx, pitch }: RouteGrid, goals: Goal[]): (node: number) => number {
-  const xs = goals.map(({ node }) => node % nx);
-  const ys = goals.map(({ node }) => Math.floor(node / nx));
+function distanceLeft(
+  { nx, pitch }: RouteGrid,
+  goals: Goal[],
+  known: Float64Array,
+): (node: number) => number {
+  const xs = Float64Array.from(goals, ({ node }) => node % nx);
+  const ys = Float64Array.from(goals, ({ node }) => Math.floor(node / nx));
   const diagonal = Math.SQRT2 - 1;
   return (node) => {
+    if (known[node] >= 0) return known[node];
     const x = node % nx;
     const y = (node - x) / nx;
     let least = Infinity;
@@ -119,14 +147,17 @@ function distanceLeft({ nx, pitch }: RouteGrid, goals: Goal[]): (node: number) =
       const far = dx > dy ? dx + diagonal * dy : dy + diagonal * dx;
       if (far < least) least = far;
     }
-    return pitch * least;
+    return (known[node] = pitch * least);
   };
 }
 
-function foldsBack(lead: readonly [number, number] | undefined, d: number): boolean {
-  if (!lead) return false;
-  const [dx, dy] = STEPS[d];
-  return (dx * lead[0] + dy * lead[1]) / Math.hypot(dx, dy) < -0.1;
+/** Bit d: a step in direction d folds back on a lead. */
+function foldingBack(lead: readonly [number, number] | undefined): number {
+  if (!lead) return 0;
+  return STEPS.reduce(
+    (bits, [dx, dy], d) => ((dx * lead[0] + dy * lead[1]) / LENGTHS[d] < -0.1 ? bits | (1 << d) : bits),
+    0,
+  );
 }
 
 function pathTo(goal: number, from: Int32Array): number[] {

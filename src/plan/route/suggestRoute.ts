@@ -16,7 +16,7 @@ const RULES: Rule[] = [
 ];
 const EFFORT: Effort = { rounds: 10, patience: 3, rise: 1.5 };
 /** The first, second ... roomiest side of the cell for the strip that meets its upper face. */
-const UPPER_SIDES = [0, 2, 4];
+const UPPER_SIDES = [0, 2, 4, 1, 3];
 /** The grid rounds a pad's place by up to this much. */
 const ENOUGH_ROOM_MM = 0.75;
 

@@ -9,30 +9,22 @@ import type { Routed } from '../../../src/plan/route/index.ts';
 import { suggestRoute } from '../../../src/plan/route/index.ts';
 import { distanceToRibbon, segmentsOf, walk } from '../../../src/plan/strip/ribbon.ts';
 import { trace } from '../../../src/trace/index.ts';
+import { circuitOf, nameOf } from './circuitOf.ts';
+import judged from './planarity.json';
 import { randomCard } from './randomCard.ts';
 
 /** Fine enough for clearances of 2 mm against a limit of 1 mm. */
 const CHECKED_PX_PER_MM = 3;
 const seeds = Array.from({ length: 200 }, (_, k) => k + 1);
 
-/** Nets as nodes, lamps, cell and contacts as edges between them. */
-function circuitOf(card: Card): MultiUndirectedGraph {
+function graphOf(card: Card): MultiUndirectedGraph {
   const graph = new MultiUndirectedGraph();
-  graph.mergeEdge('plus', 'minus');
-  for (const lamp of card.lamps) {
-    if (typeof lamp.intent !== 'object') {
-      graph.addEdge(mergeNode(graph, 'plus'), mergeNode(graph, 'minus'));
-      continue;
-    }
-    graph.addEdge(mergeNode(graph, 'plus'), mergeNode(graph, lamp.intent.contact));
-    graph.addEdge(mergeNode(graph, lamp.intent.contact), mergeNode(graph, 'minus'));
+  for (const [a, b] of circuitOf(card)) {
+    graph.mergeNode(a);
+    graph.mergeNode(b);
+    graph.addEdge(a, b);
   }
   return graph;
-}
-
-function mergeNode(graph: MultiUndirectedGraph, name: string): string {
-  graph.mergeNode(name);
-  return name;
 }
 
 /**
@@ -99,6 +91,15 @@ function leastClearance(strips: PlanStrip[]): number {
   return least;
 }
 
+/**
+ * @source networkx 3.6.1, check_planarity: the left-right test of Brandes 2009, "The left-right planarity test"; run by
+ *   planarity.py beside this file, for want of a sound planarity test among the registry's own (308 of 650 graphs that
+ *   cannot lie flat passes the only one found)
+ */
+const planarByLibrary = new Map<string, boolean>(
+  judged.circuits.map(({ edges, planar }) => [nameOf(edges), planar]),
+);
+
 describe('200 seeded cards of up to eight lamps', () => {
   let routed: { card: Card; route: Routed }[] = [];
   beforeAll(() => {
@@ -108,9 +109,10 @@ describe('200 seeded cards of up to eight lamps', () => {
     });
   }, 240_000);
 
-  it('all are planar by series-parallel reduction, and none gets a crossing', () => {
+  it('all are planar by a graph library and by series-parallel reduction, and none gets a crossing', () => {
     for (const [k, { card, route }] of routed.entries()) {
-      expect(isSeriesParallel(circuitOf(card)), `card ${k + 1}`).toBe(true);
+      expect(planarByLibrary.get(nameOf(circuitOf(card))), `card ${k + 1}`).toBe(true);
+      expect(isSeriesParallel(graphOf(card)), `card ${k + 1}`).toBe(true);
       expect(route.crossings, `card ${k + 1}`).toEqual([]);
       expect(crossings(route.strips), `card ${k + 1}`).toBe(0);
     }
