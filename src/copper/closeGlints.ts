@@ -1,6 +1,6 @@
 import type { SquaredSheet } from '../sheet/index.ts';
-import { components } from './components.ts';
-import { closing } from './learned/thinGaps.ts';
+import { components, membersOf } from './components.ts';
+import { closeSquare } from './closeSquare.ts';
 import { labAt, paperRound } from './paperRound.ts';
 import type { CopperMask } from './types.ts';
 
@@ -34,20 +34,11 @@ export function closeGlints(
       originMm[0] + ((k % width) + 0.5) / pxPerMm,
       originMm[1] + (Math.floor(k / width) + 0.5) / pxPerMm,
     );
-  const shut = closing(
-    mask.filled.map((v) => 255 * v),
-    width,
-    height,
-    Math.round(reachMm * pxPerMm),
-  );
-  const open = Uint8Array.from(mask.filled, (v, k) => (!v && shut[k] ? 1 : 0));
-  const { labels, count } = components(open, width, height, 8);
-  const members: number[][] = Array.from({ length: count + 1 }, () => []);
-  for (let k = 0; k < labels.length; k++) if (labels[k]) members[labels[k]].push(k);
+  const shut = closeSquare(mask.filled, width, height, Math.round(reachMm * pxPerMm));
+  const open = mask.filled.map((v, k) => (!v && shut[k] ? 1 : 0));
   const filled = mask.filled.slice();
-  for (const opening of members) {
-    if (opening.length === 0) continue;
-    const glint = glintIn(opening, shut, sheet).filter(maybe);
+  for (const opening of membersOf(components(open, width, height, 8))) {
+    const glint = glintIn(opening, maybe, shut, sheet);
     grow(glint, open, width, Math.round(blurMm * pxPerMm)).forEach((k) => (filled[k] = 1));
   }
   return { ...mask, filled };
@@ -57,19 +48,24 @@ export function closeGlints(
  * The pixels of an opening that are lighter than the paper round it. A sharpened picture shows paper lighter along the
  * tape's border, and so in a cut: that border is the measure.
  */
-function glintIn(opening: readonly number[], shut: Uint8Array, sheet: SquaredSheet): number[] {
+function glintIn(
+  opening: Int32Array,
+  maybe: (k: number) => boolean,
+  shut: Uint8Array,
+  sheet: SquaredSheet,
+): Int32Array {
   const lightness = (k: number): number => labAt(sheet, k)[0];
-  const light = opening.filter((k) => lightness(k) > 60);
-  if (light.length === 0) return [];
+  // The paper round is looked at only where something could come of it.
+  const light = opening.filter((k) => lightness(k) > 60 && maybe(k));
+  if (light.length === 0) return light;
   const paper = paperRound(opening, shut, sheet);
-  if (!paper) return [];
+  if (!paper) return new Int32Array(0);
   const least = Math.min(burnt, paper.rim + Math.max(lighter, spreads * paper.spread));
-  if (paper.rim + 2 > least) return [];
-  return light.filter((k) => lightness(k) > least);
+  return paper.rim + 2 > least ? new Int32Array(0) : light.filter((k) => lightness(k) > least);
 }
 
 /** The pixels and what of `within` lies at most `steps` from them. */
-function grow(from: readonly number[], within: Uint8Array, width: number, steps: number): Set<number> {
+function grow(from: Int32Array, within: Uint8Array, width: number, steps: number): Set<number> {
   const all = new Set(from);
   let front = [...from];
   for (let step = 0; step < steps; step++) {

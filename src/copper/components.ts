@@ -71,3 +71,15 @@ export function sizesOf({ labels, count }: Components): Int32Array {
   for (let k = 0; k < labels.length; k++) sizes[labels[k]]++;
   return sizes;
 }
+
+/** The pixels of each region in the order of the picture; [0] is empty. */
+export function membersOf(regions: Components): Int32Array[] {
+  const { labels, count } = regions;
+  const sizes = sizesOf(regions);
+  const ends = new Int32Array(count + 1);
+  for (let label = 1; label <= count; label++) ends[label] = ends[label - 1] + sizes[label];
+  const order = new Int32Array(ends[count]);
+  const next = ends.slice();
+  for (let k = labels.length - 1; k >= 0; k--) if (labels[k]) order[--next[labels[k]]] = k;
+  return Array.from(ends, (end, label) => order.subarray(label ? ends[label - 1] : 0, end));
+}

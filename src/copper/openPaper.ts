@@ -1,5 +1,5 @@
 import type { SquaredSheet } from '../sheet/index.ts';
-import { components } from './components.ts';
+import { components, membersOf } from './components.ts';
 import { labAt, paperRound } from './paperRound.ts';
 import type { CopperMask } from './types.ts';
 
@@ -27,12 +27,9 @@ export function openPaper(
   const shaded = (k: number): boolean =>
     lamps(originMm[0] + ((k % width) + 0.5) / pxPerMm, originMm[1] + (Math.floor(k / width) + 0.5) / pxPerMm);
   const pieces = components(strict, width, height, 4).labels;
-  const bridge = Uint8Array.from(mask.filled, (v, k) => (v && !strict[k] ? 1 : 0));
-  const { labels, count } = components(bridge, width, height, 8);
-  const members: number[][] = Array.from({ length: count + 1 }, () => []);
-  for (let k = 0; k < labels.length; k++) if (labels[k]) members[labels[k]].push(k);
+  const bridge = mask.filled.map((v, k) => (v && !strict[k] ? 1 : 0));
   const filled = mask.filled.slice();
-  for (const each of members) {
+  for (const each of membersOf(components(bridge, width, height, 8))) {
     if (!joinsTwo(each, pieces, width)) continue;
     for (const k of each.filter(shaded)) filled[k] = 0;
     for (const k of paperIn(each, mask, sheet)) filled[k] = 0;
@@ -40,7 +37,9 @@ export function openPaper(
   return { ...mask, filled };
 }
 
-function joinsTwo(bridge: readonly number[], pieces: Int32Array, width: number): boolean {
+const none = new Int32Array(0);
+
+function joinsTwo(bridge: Int32Array, pieces: Int32Array, width: number): boolean {
   let first = 0;
   for (const k of bridge) {
     for (const near of [k - 1, k + 1, k - width, k + width]) {
@@ -54,14 +53,14 @@ function joinsTwo(bridge: readonly number[], pieces: Int32Array, width: number):
 }
 
 /** The pixels of a bridge that look like the paper round it; none where most do not. */
-function paperIn(bridge: readonly number[], { filled }: CopperMask, sheet: SquaredSheet): number[] {
+function paperIn(bridge: Int32Array, { filled }: CopperMask, sheet: SquaredSheet): Int32Array {
   const paper = paperRound(bridge, filled, sheet);
-  if (!paper || paper.L > burnt) return [];
+  if (!paper || paper.L > burnt) return none;
   const off = Math.max(alikeL, spreads * paper.spread);
   const found = bridge.filter((k) => {
     const [L, a, b] = labAt(sheet, k);
     const alike = L > paper.L - off && L < paper.rim + off;
     return alike && Math.abs(a - paper.a) < alikeChroma && Math.abs(b - paper.b) < alikeChroma;
   });
-  return found.length >= mostly * bridge.length ? found : [];
+  return found.length >= mostly * bridge.length ? found : none;
 }

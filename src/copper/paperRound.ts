@@ -15,44 +15,63 @@ export interface PaperRound {
 /** Paper is looked for within this distance, mm, and its rim this near to the copper. */
 const roundMm = 5;
 const rimMm = 0.2;
+/** Enough places for a median. */
+const places = 8000;
 
 /**
- * @param place pixels of the sheet
+ * @param place pixels of the sheet, in the order of the picture; at least one
  * @param copper what cannot be paper; row-major
  * @returns undefined where too little paper shows
  */
 export function paperRound(
-  place: readonly number[],
+  place: Int32Array,
   copper: Uint8Array,
   sheet: SquaredSheet,
 ): PaperRound | undefined {
-  const { width, height, pxPerMm } = sheet;
-  const reach = Math.round(roundMm * pxPerMm);
-  let [i0, i1, j0, j1] = [width, 0, height, 0];
-  for (const k of place) {
-    const i = k % width;
-    const j = (k - i) / width;
-    [i0, i1] = [Math.min(i0, i), Math.max(i1, i)];
-    [j0, j1] = [Math.min(j0, j), Math.max(j1, j)];
-  }
-  const seen: Lab[] = [];
-  const rim: number[] = [];
-  const step = 2;
+  const { width, pxPerMm } = sheet;
+  const { i0, i1, j0, j1 } = boxRound(place, sheet, roundMm);
+  const step = Math.max(2, Math.ceil(Math.sqrt(((i1 - i0) * (j1 - j0)) / places)));
   const near = Math.round(rimMm * pxPerMm);
-  for (let j = Math.max(0, j0 - reach); j <= Math.min(height - 1, j1 + reach); j += step) {
-    for (let i = Math.max(0, i0 - reach); i <= Math.min(width - 1, i1 + reach); i += step) {
-      const k = j * width + i;
+  const seen: number[] = [];
+  const rim: number[] = [];
+  for (let j = j0; j <= j1; j += step) {
+    for (let k = j * width + i0; k <= j * width + i1; k += step) {
       if (copper[k]) continue;
       const beside =
         copper[k - near] || copper[k + near] || copper[k - near * width] || copper[k + near * width];
-      if (beside) rim.push(labAt(sheet, k)[0]);
-      else seen.push(labAt(sheet, k));
+      (beside ? rim : seen).push(k);
     }
   }
   if (seen.length < 40) return undefined;
-  const [L, a, b] = [0, 1, 2].map((c) => medianOf(seen.map((lab) => lab[c])));
-  const spread = 1.48 * medianOf(seen.map((lab) => Math.abs(lab[0] - L)));
-  return { L, a, b, spread, rim: rim.length < 20 ? L : Math.max(L, medianOf(rim)) };
+  const labs = seen.map((k) => labAt(sheet, k));
+  const [L, a, b] = [0, 1, 2].map((c) => medianOf(labs.map((lab) => lab[c])));
+  const spread = 1.48 * medianOf(labs.map((lab) => Math.abs(lab[0] - L)));
+  const rimL = rim.length < 20 ? L : medianOf(rim.map((k) => labAt(sheet, k)[0]));
+  return { L, a, b, spread, rim: Math.max(L, rimL) };
+}
+
+/** The pixels within reach of a place, both ends counted. @param place in the order of the picture; at least one */
+export function boxRound(
+  place: Int32Array,
+  { width, height, pxPerMm }: Pick<SquaredSheet, 'width' | 'height' | 'pxPerMm'>,
+  reachMm: number,
+) {
+  const reach = Math.round(reachMm * pxPerMm);
+  let left = width;
+  let right = 0;
+  for (const k of place) {
+    const i = k % width;
+    if (i < left) left = i;
+    if (i > right) right = i;
+  }
+  const top = Math.floor(place[0] / width);
+  const bottom = Math.floor(place[place.length - 1] / width);
+  return {
+    i0: Math.max(0, left - reach),
+    i1: Math.min(width - 1, right + reach),
+    j0: Math.max(0, top - reach),
+    j1: Math.min(height - 1, bottom + reach),
+  };
 }
 
 export type Lab = readonly [number, number, number];
@@ -65,4 +84,4 @@ export function labAt({ rgb }: SquaredSheet, k: number): Lab {
   return [116 * root[1] - 16, 500 * (root[0] - root[1]), 200 * (root[1] - root[2])];
 }
 
-const medianOf = (values: number[]): number => values.sort((a, b) => a - b)[values.length >> 1];
+const medianOf = (values: number[]): number => Float64Array.from(values).sort()[values.length >> 1];

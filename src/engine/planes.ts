@@ -15,15 +15,19 @@ export function planesOf(
 ): Float32Array {
   const area = window.width * window.height;
   const planes = new Float32Array(3 * area);
-  let k = 0;
+  const inside = Math.min(window.width, width - window.x);
   for (let j = 0; j < window.height; j++) {
-    const row = Math.min(height - 1, window.y + j) * width;
-    for (let i = 0; i < window.width; i++, k++) {
-      const p = (row + Math.min(width - 1, window.x + i)) * 3;
-      planes[k] = rgb[p] / 255;
-      planes[k + area] = rgb[p + 1] / 255;
-      planes[k + 2 * area] = rgb[p + 2] / 255;
+    const start = Math.min(height - 1, window.y + j) * width + window.x;
+    const k = j * window.width;
+    for (let i = 0, p = 3 * start; i < inside; i++, p += 3) {
+      planes[k + i] = share[rgb[p]];
+      planes[k + i + area] = share[rgb[p + 1]];
+      planes[k + i + 2 * area] = share[rgb[p + 2]];
     }
+    for (let plane = k; plane < 3 * area; plane += area)
+      planes.fill(planes[plane + inside - 1], plane + inside, plane + window.width);
   }
   return planes;
 }
+
+const share = Float32Array.from({ length: 256 }, (_, v) => v / 255);

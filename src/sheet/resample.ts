@@ -1,7 +1,7 @@
 import type { Homography, Point } from '../geometry/index.ts';
 import type { Photo } from '../photo/index.ts';
 import type { Lens } from './lens.ts';
-import { shrinkWindow } from './shrink.ts';
+import { shrinkPhoto } from './shrink.ts';
 import type { Shrunk } from './shrink.ts';
 
 interface Frame {
@@ -30,24 +30,14 @@ interface MapParts {
 
 /**
  * Fills a squared picture. Where the photograph has more pixels than the target it is first halved by area means,
- * then read by bilinear interpolation (four samples a pixel while more than 1.25 source pixels fall on one).
+ * then read by bilinear interpolation (two samples a pixel, on its diagonal, while more than 1.25 source pixels fall on one).
  * @param toPx mm to picture px, lens and all; used for the window and the scale
  * @param parts the same map in parts, for the inner loop
  * @returns rgb, and `seen` (1 = inside the photograph) where a part lies outside
  */
 export function resample(photo: Photo, frame: Frame, toPx: (mm: Point) => Point, parts: MapParts) {
   const { box, ratio } = windowOf(frame, toPx);
-  const level = Math.max(0, Math.floor(Math.log2(ratio)));
-  const whole: Shrunk = {
-    width: photo.width,
-    height: photo.height,
-    x0: 0,
-    y0: 0,
-    step: 1,
-    channels: 4,
-    data: photo.rgba,
-  };
-  const source = shrinkWindow(whole, box, level);
+  const source = shrinkPhoto(photo, Math.max(0, Math.floor(Math.log2(ratio))));
   const samples = ratio / source.step > 1.25 ? 2 : 1;
   const rgb = new Uint8Array(frame.width * frame.height * 3);
   const inside =
@@ -89,31 +79,30 @@ function windowOf(frame: Frame, toPx: (mm: Point) => Point) {
   return { box, ratio };
 }
 
-/** The inner loop: homography, lens and bilinear reading in one, without allocation. */
+/** Red and blue of a pixel together: each has room above it for a sum of 256 shares. */
+const redBlue = 0xff00ff;
+
+/** The inner loop: homography, lens and bilinear reading (in 256ths) in one, without allocation. */
 function fill(
   rgb: Uint8Array,
   seen: Uint8Array | undefined,
   photo: Photo,
   frame: Frame,
-  s: Shrunk,
+  { pixels, width: sw, height: sh, step }: Shrunk,
   { m, lens, bend }: MapParts,
   samples: number,
 ): void {
-  const { data, channels: c, width: sw, height: sh } = s;
   const [cx, cy] = lens.centre;
   const k = lens.k1 / (lens.half * lens.half);
   const stepMm = 1 / frame.pxPerMm;
-  const share = 1 / (samples * samples);
-  const row = sw * c;
-  const all = samples * samples;
   const offsets = Float64Array.from({ length: samples }, (_, n) => (n + 0.5) / samples);
-  const perStep = 1 / s.step;
-  let o = 0;
-  for (let j = 0; j < frame.height; j++) {
+  const perStep = 1 / step;
+  const mostU = sw - 1.001;
+  const mostV = sh - 1.001;
+  for (let j = 0, o = 0; j < frame.height; j++) {
     for (let i = 0; i < frame.width; i++, o += 3) {
-      let r = 0.5;
-      let g = 0.5;
-      let b = 0.5;
+      let rb = 0;
+      let green = 0;
       let hits = 0;
       let x0 = frame.originMm[0];
       let y0 = frame.originMm[1];
@@ -121,9 +110,9 @@ function fill(
         x0 += (1 - bend.u[i]) * bend.left[j] + bend.u[i] * bend.right[j];
         y0 += (1 - bend.v[j]) * bend.top[i] + bend.v[j] * bend.bottom[i];
       }
-      for (let n = 0; n < all; n++) {
-        const x = x0 + (i + offsets[all === 1 ? 0 : n & 1]) * stepMm;
-        const y = y0 + (j + offsets[all === 1 ? 0 : n >> 1]) * stepMm;
+      for (let n = 0; n < samples; n++) {
+        const x = x0 + (i + offsets[n]) * stepMm;
+        const y = y0 + (j + offsets[samples - 1 - n]) * stepMm;
         const w = 1 / (m[6] * x + m[7] * y + m[8]);
         let px = (m[0] * x + m[1] * y + m[2]) * w;
         let py = (m[3] * x + m[4] * y + m[5]) * w;
@@ -136,31 +125,38 @@ function fill(
         }
         if (px < 0 || py < 0 || px > photo.width || py > photo.height) continue;
         hits++;
-        let u = (px - s.x0) * perStep - 0.5;
-        let v = (py - s.y0) * perStep - 0.5;
-        if (u < 0) u = 0;
-        else if (u > sw - 1.001) u = sw - 1.001;
-        if (v < 0) v = 0;
-        else if (v > sh - 1.001) v = sh - 1.001;
+        const u = Math.min(mostU, Math.max(0, px * perStep - 0.5));
+        const v = Math.min(mostV, Math.max(0, py * perStep - 0.5));
         const iu = u | 0;
         const iv = v | 0;
-        const fu = u - iu;
-        const fv = v - iv;
-        const p = iv * row + iu * c;
-        const q = p + row;
-        const w11 = fu * fv;
+        const fu = ((u - iu) * 256) | 0;
+        const fv = ((v - iv) * 256) | 0;
+        const w11 = (fu * fv) >> 8;
         const w10 = fv - w11;
         const w01 = fu - w11;
-        const w00 = 1 - fu - w10;
-        r += w00 * data[p] + w01 * data[p + c] + w10 * data[q] + w11 * data[q + c];
-        g += w00 * data[p + 1] + w01 * data[p + c + 1] + w10 * data[q + 1] + w11 * data[q + c + 1];
-        b += w00 * data[p + 2] + w01 * data[p + c + 2] + w10 * data[q + 2] + w11 * data[q + c + 2];
+        const w00 = 256 - fu - w10;
+        const p = iv * sw + iu;
+        const a = pixels[p];
+        const b = pixels[p + 1];
+        const c = pixels[p + sw];
+        const d = pixels[p + sw + 1];
+        const both =
+          Math.imul(a & redBlue, w00) +
+          Math.imul(b & redBlue, w01) +
+          Math.imul(c & redBlue, w10) +
+          Math.imul(d & redBlue, w11) +
+          0x800080;
+        rb += (both >>> 8) & redBlue;
+        green +=
+          ((a >>> 8) & 255) * w00 +
+          ((b >>> 8) & 255) * w01 +
+          ((c >>> 8) & 255) * w10 +
+          ((d >>> 8) & 255) * w11;
       }
       if (hits === 0) continue;
-      const scale = hits === all ? share : 1 / hits;
-      rgb[o] = (r - 0.5) * scale + 0.5;
-      rgb[o + 1] = (g - 0.5) * scale + 0.5;
-      rgb[o + 2] = (b - 0.5) * scale + 0.5;
+      rgb[o] = (rb & 0xffff) / hits + 0.5;
+      rgb[o + 1] = green / (256 * hits) + 0.5;
+      rgb[o + 2] = (rb >>> 16) / hits + 0.5;
       if (seen) seen[o / 3] = 1;
     }
   }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { double, halve } from '../../src/copper/learned/halve.ts';
 import { meanChance } from '../../src/copper/learned/meanChance.ts';
-import { closing, openThinGaps } from '../../src/copper/learned/thinGaps.ts';
+import { closeSquare } from '../../src/copper/closeSquare.ts';
+import { openThinGaps } from '../../src/copper/learned/thinGaps.ts';
 import { sumOdds } from '../../src/copper/sumOdds.ts';
 import { tiles } from '../../src/copper/learned/tiles.ts';
 import { scaleTo } from '../../src/engine/scale.ts';
@@ -36,15 +37,15 @@ describe('tiles', () => {
   });
 });
 
-describe('closing', () => {
-  it('is the grey closing of OpenCV (opencv-wasm 4.3)', () => {
+describe('closeSquare', () => {
+  it('is the closing of OpenCV (opencv-wasm 4.3)', () => {
     const [width, height, reach] = [61, 43, 3];
-    const map = noise(width * height);
+    const map = noise(width * height).map((v) => (v < 8 ? 1 : 0));
     const source = cv.matFromArray(height, width, cv.CV_8UC1, [...map]);
     const kernel = cv.Mat.ones(2 * reach + 1, 2 * reach + 1, cv.CV_8U);
     const target = new cv.Mat();
     cv.morphologyEx(source, target, cv.MORPH_CLOSE, kernel);
-    expect(closing(map, width, height, reach)).toEqual(new Uint8Array(target.data));
+    expect(closeSquare(map, width, height, reach)).toEqual(new Uint8Array(target.data));
   });
 });
 

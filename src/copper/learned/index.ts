@@ -62,6 +62,17 @@ function keep(into: Uint8Array, width: number, logits: Float32Array, channel: nu
   const { x0, y0, x1, y1 } = tile.keep;
   for (let y = y0; y < y1; y++) {
     let from = (channel * tile.height + y - tile.y) * tile.width + x0 - tile.x;
-    for (let x = x0; x < x1; x++, from++) into[y * width + x] = 255 / (1 + Math.exp(-logits[from])) + 0.5;
+    for (let k = y * width + x0; k < y * width + x1; k++, from++) {
+      const logit = logits[from];
+      into[k] = logit > -most ? (logit < most ? chances[((logit + most) * steps) | 0] : 255) : 0;
+    }
   }
 }
+
+/** Beyond this logit a chance rounds to 0 or 255. Between, a table's step is an eighth of one chance in 255 at most. */
+const most = 6.24;
+const steps = 512;
+const chances = Uint8Array.from(
+  { length: Math.ceil(2 * most * steps) },
+  (_, n) => 255 / (1 + Math.exp(most - (n + 0.5) / steps)) + 0.5,
+);

@@ -2,7 +2,7 @@ import { openNet } from '../../engine/onnx.ts';
 import { planesOf } from '../../engine/planes.ts';
 import { scaleTo } from '../../engine/scale.ts';
 import type { Photo } from '../../photo/index.ts';
-import { shrinkWindow } from '../shrink.ts';
+import { shrinkPhoto } from '../shrink.ts';
 
 /** Where the base lies: chance 0..1 at each place of a coarse grid laid over the whole photograph, row-major. */
 export interface BaseMap {
@@ -33,12 +33,14 @@ const gridSide = (px: number): number => Math.max(grain, Math.round(px / grain) 
 
 /** The whole photograph as RGB of a given small size; halved by area means first. */
 function small(photo: Photo, size: { width: number; height: number }): Uint8Array {
-  const { width, height } = photo;
-  const whole = { width, height, x0: 0, y0: 0, step: 1, channels: 4 as const, data: photo.rgba };
-  const level = Math.max(0, Math.floor(Math.log2(width / size.width)));
-  const halved = shrinkWindow(whole, { x0: 0, y0: 0, x1: width, y1: height }, level);
-  if (level > 0) return scaleTo(halved.data as Uint8Array, 3, halved, size);
-  const rgb = new Uint8Array(width * height * 3);
-  for (let k = 0; k < width * height; k++) rgb.set(photo.rgba.subarray(4 * k, 4 * k + 3), 3 * k);
-  return scaleTo(rgb, 3, photo, size);
+  const level = Math.max(0, Math.floor(Math.log2(photo.width / size.width)));
+  const halved = shrinkPhoto(photo, level);
+  const rgb = new Uint8Array(halved.width * halved.height * 3);
+  for (let k = 0, p = 0; k < halved.pixels.length; k++) {
+    const pixel = halved.pixels[k];
+    rgb[p++] = pixel;
+    rgb[p++] = pixel >>> 8;
+    rgb[p++] = pixel >>> 16;
+  }
+  return scaleTo(rgb, 3, halved, size);
 }

@@ -1,5 +1,5 @@
 import type { Photo } from '../../photo/index.ts';
-import { shrinkWindow } from '../shrink.ts';
+import { shrinkPhoto } from '../shrink.ts';
 
 /** The photograph at about a megapixel, as three opponent planes, 0..255 each about its own zero. */
 export interface WorkPicture {
@@ -17,22 +17,14 @@ const longestPx = 1200;
 export function workPicture(photo: Photo): WorkPicture {
   const long = Math.max(photo.width, photo.height);
   const level = Math.max(0, Math.ceil(Math.log2(long / longestPx)));
-  const whole = {
-    width: photo.width,
-    height: photo.height,
-    x0: 0,
-    y0: 0,
-    step: 1,
-    channels: 4,
-    data: photo.rgba,
-  } as const;
-  const small = shrinkWindow(whole, { x0: 0, y0: 0, x1: photo.width, y1: photo.height }, level);
+  const small = shrinkPhoto(photo, level);
   const n = small.width * small.height;
   const planes = [new Float32Array(n), new Float32Array(n), new Float32Array(n)] as const;
-  for (let i = 0, p = 0; i < n; i++, p += small.channels) {
-    const r = small.data[p];
-    const g = small.data[p + 1];
-    const b = small.data[p + 2];
+  for (let i = 0; i < n; i++) {
+    const pixel = small.pixels[i];
+    const r = pixel & 255;
+    const g = (pixel >>> 8) & 255;
+    const b = (pixel >>> 16) & 255;
     planes[0][i] = (r + 2 * g + b) / 4;
     planes[1][i] = r - g;
     planes[2][i] = b - (r + g) / 2;
