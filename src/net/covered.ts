@@ -11,12 +11,23 @@ export function covered(card: Card, at: Point): boolean {
   );
 }
 
-/** Whether a lamp's body lies over a place: between its pads, as wide as such bodies are (common practice, no source). */
-export function lampOver(card: Card, at: Point): boolean {
+/** So far beyond its body a lamp's shadow and its foot leave open how the tape runs, mm. */
+const shadowMm = 1;
+
+/**
+ * Whether a lamp's body lies over a place: between its pads, as wide as such bodies are (common practice, no source).
+ * @param moreMm counts what lies so far beside it too
+ */
+export function lampOver(card: Card, at: Point, moreMm = 0): boolean {
   return card.lamps.some(({ plus, minus }) => {
     const half = Math.max(1.6, 0.35 * distance(plus, minus));
-    return toSegment(at, plus, minus) <= half;
+    return toSegment(at, plus, minus) <= half + moreMm;
   });
+}
+
+/** Whether a place lies by a lamp, so that a narrow or broken look alone says nothing. */
+export function inLampShadow(card: Card, at: Point): boolean {
+  return lampOver(card, at, shadowMm);
 }
 
 /** Whether the cell lies over a place, its rim included. */

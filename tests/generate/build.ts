@@ -39,17 +39,33 @@ export interface Planted {
   nets?: string[];
 }
 
+/** Insulating paper that was laid before a strip: its id, or one that no strip has where it is not laid yet. */
+export interface BuiltPatch {
+  id: string;
+  ring: Ring;
+  before: string;
+}
+
+/** What is printed on the paper: its grey, 255 where none, at the grid's pixels a mm. */
+export interface Print {
+  width: number;
+  height: number;
+  grey: Uint8Array;
+}
+
 export interface Build {
   base: { width_mm: number; height_mm: number };
   /** In the order of laying; a patch covers what was laid before it. */
   strips: BuiltStrip[];
-  /** Index in `strips` before which the patch was laid. */
-  patch: { id: string; ring: Ring; before: string };
+  patch: BuiltPatch;
+  /** Further patches. */
+  morePatches?: BuiltPatch[];
   slivers: Sliver[];
   lamps: BuiltLamp[];
   cell: { at: Point; present: boolean };
   contacts: { id: string; at: Point; order: number }[];
   pencil: Point[][];
+  print?: Print;
   planted: Planted[];
   /** How far the plan of a strip lies from where it was laid, mm. */
   planMoves?: Record<string, Point>;

@@ -29,7 +29,8 @@ export function lay(build: Build, wrinkle: number, seed: number): Laid {
     slopeY: new Float32Array(size),
   };
   build.strips.forEach((strip, k) => {
-    if (strip.id === build.patch.before) layRing(laid, build.patch.ring, patchOwner, 0, seed);
+    for (const { ring, before } of [build.patch, ...(build.morePatches ?? [])])
+      if (strip.id === before) layRing(laid, ring, patchOwner, 0, seed);
     if (!strip.absent) layStrip(laid, strip, k + 1, wrinkle, seed + 101 * k);
   });
   build.slivers.forEach((s, k) =>

@@ -4,8 +4,9 @@ import sharp from 'sharp';
 import { hash, noise } from './random.ts';
 
 /**
- * npx tsx tests/generate/secondLook.ts OUT [COUNT]: sheets of tape in another look than the fixtures and the training
- * scenes, for npm run exam. Foil is folded along random lines and mirrors a drawn room of windows; nothing is tuned to them.
+ * npx tsx tests/generate/secondLook.ts OUT [COUNT] [FROM]: sheets of tape in another look than the fixtures and the
+ * training scenes, for npm run exam. Foil is folded along random lines and mirrors a drawn room of windows. Nothing is
+ * tuned to pictures 0 to 99; those from 100 on are for fitting when a photograph counts as unreadable.
  * Written flat from above, 5 to 8 px/mm, sharpened and compressed, in the exam's plain layout.
  */
 type Rgb = [number, number, number];
@@ -177,7 +178,7 @@ async function picture(folder: string, n: number): Promise<void> {
   await writeFile(`${name}.json`, JSON.stringify({ base }));
 }
 
-const [folder, count = '24'] = process.argv.slice(2);
+const [folder, count = '24', from = '0'] = process.argv.slice(2);
 if (!folder) throw new Error('Name a folder: npx tsx tests/generate/secondLook.ts OUT');
 await mkdir(folder, { recursive: true });
-for (let n = 0; n < Number(count); n++) await picture(folder, n);
+for (let n = Number(from); n < Number(from) + Number(count); n++) await picture(folder, n);

@@ -13,6 +13,9 @@ export type Shaded = Float32Array;
 /** Reflectance of copper for the mirror image; a bare metal tints what it mirrors. */
 const copper: Rgb = [0.93, 0.6, 0.46];
 
+/** What a print reflects by its sRGB grey (IEC 61966-2-1); toner keeps about 4 % (common practice, no source). */
+const reflects = Float32Array.from({ length: 256 }, (_, grey) => 0.04 + 0.96 * (grey / 255) ** 2.2);
+
 /** Shades paper, patch and foil as laid. */
 export function shade(
   build: Build,
@@ -25,6 +28,7 @@ export function shade(
   const out = new Float32Array(laid.width * laid.height * 3);
   const paper = paperColour[c.paper];
   const pencil = pencilled(build.pencil, laid);
+  const print = build.print?.grey;
   for (let j = 0; j < laid.height; j++) {
     for (let i = 0; i < laid.width; i++) {
       const at = j * laid.width + i;
@@ -40,10 +44,11 @@ export function shade(
         const grain = 1 + 0.018 * (hash(i, j, seed) - 0.5) + 0.02 * noise(x * 2.5, y * 2.5, seed + 4);
         const wash = c.paper === 'wash' && owner === 0 ? washAt(x, y, seed) : 0;
         const grey = owner === 0 ? pencil[at] : 0;
+        const inked = owner === 0 && print ? reflects[print[at]] : 1;
         for (let k = 0; k < 3; k++) {
           const own = owner === patchOwner ? [0.88, 0.87, 0.8][k] : paper[k];
           const painted = own * (1 - wash * [0.75, 0.4, 0.15][k]);
-          out[3 * at + k] = painted * grain * (1 - 0.55 * grey) * lit * light.colour[k];
+          out[3 * at + k] = painted * grain * (1 - 0.55 * grey) * inked * lit * light.colour[k];
         }
       }
     }

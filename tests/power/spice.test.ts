@@ -4,6 +4,7 @@ import { colourDiode } from '../../src/power/lampTable.ts';
 import { solve } from '../../src/power/solve.ts';
 import type { Diode, Element } from '../../src/power/types.ts';
 import { spiceTable } from '../references/spice/table.ts';
+import { currentsOf, type Part } from './nodal.ts';
 
 /** Printed to six figures, so 1e-4 relative above 1 uA leaves room for the print alone. */
 function agrees(amps: number, mA: string) {
@@ -111,6 +112,29 @@ function ladder(row: Record<string, string>): Element[] {
   if (bridge) elements.push({ kind: 'resistor', id: 'bridge', a: 'p3', b: 'n3', ohm: bridge });
   return elements;
 }
+
+describe('the nodal analysis that other tests rely on: ngspice 39', () => {
+  it('agrees on mixes of red and white lamps', () => {
+    for (const row of spiceTable('redWhite').filter((_, k) => k % 120 === 7)) {
+      const series = Number(row['lamp_R_ohm']);
+      const [reds, whites] = [Number(row['n_red']), Number(row['n_white'])];
+      const parts: Part[] = [
+        { id: 'cell', from: 0, to: 1, ohm: Number(row['cell_R_ohm']), volt: Number(row['cell_emf_V']) },
+      ];
+      for (let k = 0; k < reds; k++)
+        parts.push({ id: `red ${k}`, from: 1, to: 0, ohm: series, diode: colourDiode('red') });
+      for (let k = 0; k < whites; k++)
+        parts.push({
+          id: `white ${k}`,
+          from: 1,
+          to: 0,
+          ohm: row['resistor_in'] === 'each' ? series : 0,
+          diode: colourDiode('white'),
+        });
+      agrees(currentsOf(parts)['cell'], row['I_total_mA'] ?? '');
+    }
+  });
+});
 
 describe('faults along two strips: ngspice 39', () => {
   it.each(spiceTable('ladderFaults').map((row) => [row['case'], row['cell_emf_V'], row] as const))(

@@ -2,7 +2,7 @@ import { contactPlace } from '../../parts/index.ts';
 import { breaks, type Break } from '../breaks.ts';
 import { contactPads, padOf, type Case } from '../case.ts';
 import { distance } from '../distance.ts';
-import { sheetAt } from '../covered.ts';
+import { inLampShadow, sheetAt } from '../covered.ts';
 import { standings } from '../flow.ts';
 import { statesOf } from '../states.ts';
 import type { Finding } from '../types.ts';
@@ -21,14 +21,12 @@ export function gaps(found: Case): Finding[] {
   );
   const open = all.filter(({ a, b, paper }) => a !== b && paper >= 0.5);
   const mended = reached(found, open);
-  return all.map((each) => {
+  return all.flatMap((each) => {
     const others = open.filter((other) => other !== each);
     const without = open.includes(each) ? reached(found, others) : mended;
-    return tell(
-      found,
-      each,
-      [...mended].filter((id) => !without.has(id)),
-    );
+    const starved = [...mended].filter((id) => !without.has(id));
+    const seems = starved.length === 0 && each.by !== 'plan' && inLampShadow(found.card, each.at);
+    return seems ? [] : [tell(found, each, starved)];
   });
 }
 

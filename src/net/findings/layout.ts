@@ -2,7 +2,7 @@ import type { Point } from '../../geometry/index.ts';
 import type { Clearance } from '../../trace/index.ts';
 import { contactPlace, flapOver } from '../../parts/index.ts';
 import { netAt, type Case } from '../case.ts';
-import { cellOver, covered, lampOver, onSheet, sheetAt } from '../covered.ts';
+import { cellOver, covered, inLampShadow, lampOver, onSheet, sheetAt } from '../covered.ts';
 import { isPlanned } from '../breaks.ts';
 import { between, distance } from '../distance.ts';
 import { openCrossings, sidesOf } from '../openings.ts';
@@ -58,7 +58,7 @@ export function narrowNecks(found: Case): Finding[] {
   return [...traced.necks]
     .sort((a, b) => a.widthMm - b.widthMm)
     .filter(({ widthMm, usualMm }) => widthMm < card.limits.neck_ratio * usualMm && widthMm > 0)
-    .filter(({ at, piece }) => !covered(card, at) && carries(found, piece, at))
+    .filter(({ at, piece }) => !covered(card, at) && !inLampShadow(card, at) && carries(found, piece, at))
     .map(({ at, widthMm, usualMm, piece }) => ({
       ...remark(found, 'narrow-neck', at, 'check'),
       sizeMm: widthMm,
