@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { seeCopper } from '../../src/copper/index.ts';
-import { copperWords } from '../../src/words/en/copper.ts';
+import { copperWords } from '../../src/words/copper.ts';
 import { drawStrip } from '../trace/creasedStrip.ts';
 
 const overlap = (a: Uint8Array, b: Uint8Array): number => {

@@ -2,6 +2,12 @@ import reactHooks from 'eslint-plugin-react-hooks';
 import tseslint from 'typescript-eslint';
 import { stages } from './stages.js';
 
+/** The live words speak the language chosen; a language's own folder does not. */
+const oneLanguage = {
+  regex: 'words/(en|de|fr)/',
+  message: "Take an area's words from src/words/AREA.ts: they speak the language that is chosen.",
+};
+
 /** One rule a stage: it may import itself and earlier stages, never a later one. */
 const stageRules = stages.map((stage, i) => ({
   files: [`src/${stage}/**/*.{ts,tsx}`],
@@ -9,14 +15,22 @@ const stageRules = stages.map((stage, i) => ({
     'no-restricted-imports': [
       'error',
       {
-        patterns: stages.slice(i + 1).map((later) => ({
-          regex: `^(\\.\\./)+${later}(/|$)`,
-          message: `${stage}/ comes before ${later}/ in the pipeline and may not import it.`,
-        })),
+        patterns: [
+          oneLanguage,
+          ...stages.slice(i + 1).map((later) => ({
+            regex: `^(\\.\\./)+${later}(/|$)`,
+            message: `${stage}/ comes before ${later}/ in the pipeline and may not import it.`,
+          })),
+        ],
       },
     ],
   },
 }));
+
+const outsideStages = {
+  files: ['src/cli.ts', 'src/cli/**/*.ts', 'tests/**/*.ts'],
+  rules: { 'no-restricted-imports': ['error', { patterns: [oneLanguage] }] },
+};
 
 /** Only engine/ names the heavy engines, so their memory and loading stay behind one door. */
 const engineDoor = {
@@ -48,5 +62,6 @@ export default tseslint.config(
     },
   },
   ...stageRules,
+  outsideStages,
   engineDoor,
 );
