@@ -6,6 +6,7 @@ import { demoLink } from './src/bench/demoLink.ts';
 import { offline } from './src/bench/offline/offline.ts';
 import { ocrPlugin } from './src/engine/ocrPlugin.ts';
 import { openCvPlugin } from './src/engine/openCvPlugin.ts';
+import { BrowserFirst } from './tests/browserFirst.ts';
 
 export default defineConfig({
   root: 'src/bench',
@@ -24,5 +25,6 @@ export default defineConfig({
     hookTimeout: 300_000,
     pool: 'forks',
     maxWorkers: 2,
+    sequence: { sequencer: BrowserFirst },
   },
 });

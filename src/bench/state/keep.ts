@@ -4,6 +4,7 @@ import { latestKept, writeKept, type Kept } from './shelf.ts';
 import { cardWith } from './openCard.ts';
 import { bench, change, subscribe } from './store.ts';
 import { reopenPhoto } from './takePhoto.ts';
+import { tellNotKept } from './tellNotKept.ts';
 
 /** Time from the last change to keeping, ms: short enough to lose nothing, long enough not to write at every move. */
 const restMs = 250;
@@ -50,16 +51,15 @@ async function keepNow(): Promise<void> {
   const { cardId, card, shot, again, step, shown, kept } = bench();
   if (!shot && card.lamps.length === 0 && !card.title && !card.plan) return;
   const photo = shot && { name: shot.name, file: shot.file, taken: shot.taken };
-  const entry = { cardId, card, photo, again, step, outline: shown?.outline, at: new Date().toISOString() };
+  const at = new Date().toISOString();
+  const entry = { cardId, card, photo, again, step, outline: shown?.outline, at, writer: tabId };
   try {
     const revision = await writeKept(entry, kept?.revision ?? 0);
     if (revision === undefined) return tellOtherTab();
-    if (bench().cardId === cardId) change({ kept: { at: entry.at, revision } });
+    if (bench().cardId === cardId) change({ kept: { at, revision } });
     tabs.postMessage({ cardId, from: tabId });
   } catch (error) {
-    const full = error instanceof DOMException && error.name === 'QuotaExceededError';
-    const text = full ? benchWords.keep.full : benchWords.keep.failed;
-    change({ notice: { tone: 'trouble', text } });
+    tellNotKept(error);
   }
 }
 

@@ -16,6 +16,8 @@ export interface Kept {
   at: string;
   /** Goes up by one with each writing, so that two tabs notice each other. */
   revision: number;
+  /** The tab that wrote it. */
+  writer?: string;
 }
 
 interface Shelf extends DBSchema {
@@ -34,18 +36,19 @@ function shelf(): Promise<IDBPDatabase<Shelf>> {
 }
 
 /**
- * Writes a card, unless another tab has written it since.
+ * Writes a card, unless another tab has written it since. A tab's own writings may overtake what it knows of them.
  * @param seen the revision that this tab knows, 0 = none
  * @returns the new revision, or undefined where another tab was first
  * @throws DOMException QuotaExceededError where the device has no room
  */
 export async function writeKept(entry: Omit<Kept, 'revision'>, seen: number): Promise<number | undefined> {
   const transaction = (await shelf()).transaction('cards', 'readwrite');
-  const there = (await transaction.store.get(entry.cardId))?.revision ?? 0;
-  if (there > seen) return undefined;
-  await transaction.store.put({ ...entry, revision: there + 1 });
+  const there = await transaction.store.get(entry.cardId);
+  if (there && there.revision > seen && there.writer !== entry.writer) return undefined;
+  const revision = (there?.revision ?? 0) + 1;
+  await transaction.store.put({ ...entry, revision });
   await transaction.done;
-  return there + 1;
+  return revision;
 }
 
 /** A kept card by its id, or the one written last. */

@@ -4,7 +4,7 @@ import sharp from 'sharp';
 import { preview } from 'vite';
 import { expect, test } from 'vitest';
 import type { Bench } from '../page.test.ts';
-import { checkMs, phone, verdict } from '../stage.ts';
+import { checkMs, openStep, phone, verdict } from '../stage.ts';
 
 interface Manifest {
   icons: { src: string; sizes: string }[];
@@ -47,14 +47,14 @@ export function offlineCases(bench: () => Bench): void {
     await page.getByText('A newer Foilproof is here').waitFor({ timeout: checkMs });
     expect(await page.getByLabel('Title of the card').inputValue()).toBe('Kept through the newer page');
     await page.waitForTimeout(400);
+    await server.close();
+    await expect(fetch(url)).rejects.toThrow();
     await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Load it now' }).click()]);
     await expect
       .poll(() => page.getByLabel('Title of the card').inputValue())
       .toBe('Kept through the newer page');
-
-    await server.close();
-    await expect(fetch(url)).rejects.toThrow();
-    await page.goto(`${url}?demo`);
+    await openStep(page, 'Shoot');
+    await page.getByRole('link', { name: 'Open the demo card' }).click();
     expect(await verdict(page)).toMatch(/^Hold/);
     await context.close();
   });

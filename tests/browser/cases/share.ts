@@ -3,7 +3,7 @@ import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { parseCard } from '../../../src/card/index.ts';
 import type { Bench } from '../page.test.ts';
-import { cardFile, openStep, phone, photo, verdict, visitor } from '../stage.ts';
+import { cardFile, checkMs, openStep, phone, photo, verdict, visitor } from '../stage.ts';
 
 interface Handed {
   name: string;
@@ -73,7 +73,7 @@ export function shareCases(bench: () => Bench): void {
     await page
       .getByLabel('Choose a photograph')
       .setInputFiles({ name: 'at-home.jpg', mimeType: 'image/jpeg', buffer });
-    await verdict(page);
+    await page.getByRole('heading', { name: 'Lay the corners on the base' }).waitFor({ timeout: checkMs });
     await openStep(page, 'Record');
     const coming = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Card file with the photograph' }).click();
