@@ -122,9 +122,10 @@ async function see(
   card: Card,
   options: CheckOptions,
 ): Promise<{ seen: CopperMask; suggested: Suggested }> {
-  const learned = await learnedOr(options.learned, sheet);
+  const { map: learned, lost } = await learnedOr(options.learned, sheet);
   const { copper, paper } = card.teach;
   const seen = seeCopper(sheet, { teachCopper: copper, teachPaper: paper, learned });
+  if (lost) seen.troubles.unshift('no-nets');
   return {
     seen: closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card)),
     suggested: suggestParts(sheet, learned),

@@ -61,9 +61,12 @@ function bareCard({ width, height }: { width: number; height: number }): Card {
   return cardSchema.parse({ format: 'foilproof/1', base: { width_mm, height_mm } });
 }
 
-function answerOf(photo: string, checked: Checked): Answer {
+/** What a check of one photograph tells at the terminal. */
+export function answerOf(photo: string, checked: Checked): Answer {
+  const base = checkJson(checked, checked.power);
   const json = {
-    ...checkJson(checked, checked.power),
+    ...base,
+    not_seen: [...checked.mask.troubles.map((key) => copperWords.troubles[key]), ...base.not_seen],
     outline_certainty: Number(checked.outline.certainty.toFixed(3)),
     readable: Number(checked.mask.readable.toFixed(3)),
     ...scaleOf(checked),

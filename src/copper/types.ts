@@ -29,4 +29,5 @@ export interface LearnedMap {
 }
 
 /** Why a photograph reads badly; keys of words/copper.ts. */
-export type Trouble = 'burnt-out' | 'too-dark' | 'odd-shapes' | 'doubtful' | 'disagree' | 'no-copper';
+export type Trouble =
+  'burnt-out' | 'too-dark' | 'odd-shapes' | 'doubtful' | 'disagree' | 'no-copper' | 'no-nets';

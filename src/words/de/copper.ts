@@ -14,6 +14,8 @@ export const copperWords: Catalogue['copper'] = {
       'Zwei Arten, das Kupfer zu sehen, sind bei diesem Foto uneins. Die Maske durchsehen, mit dem Pinsel berichtigen oder bei gleichmäßigem Licht neu aufnehmen.',
     'no-copper':
       'Auf diesem Blatt wurde kein Kupferband gefunden. Ist welches da, an zwei oder drei Stellen darauf tippen oder bei gleichmäßigem Licht neu aufnehmen.',
+    'no-nets':
+      'Die trainierten Netze ließen sich nicht laden; das Kupfer wurde nur nach Farbe und Form erkannt, und es kann mehr als falsch gelten, als es ist. Seite mit Netzverbindung neu laden oder prüfen, ob die Modelle vollständig sind, dann noch einmal prüfen.',
   },
   shotLeftOut: {
     outline: 'ihr Blatt war nicht sicher zu erkennen',

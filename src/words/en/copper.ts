@@ -13,6 +13,8 @@ export const copperWords = {
       'Two ways of seeing the copper do not agree on this photograph. Look the mask over, correct it with the brush, or photograph it again in even light.',
     'no-copper':
       'No copper tape was found on this sheet. If there is some, tap it in two or three places, or photograph it again in even light.',
+    'no-nets':
+      'The trained nets could not be loaded, and the copper was told by its colour and shape alone: more may be called wrong than is. Reload the page where the network is there, or check that the models are complete, and check again.',
   },
   noShots: 'There is no photograph of this sheet to read.',
   shotsDiffer: 'The shots are not squared to one size. Set the same base size and margin for all of them.',

@@ -14,6 +14,8 @@ export const copperWords: Catalogue['copper'] = {
       'Deux façons de voir le cuivre ne s’accordent pas sur cette photo. Examinez le masque, corrigez-le au pinceau, ou reprenez la photo sous une lumière égale.',
     'no-copper':
       'Aucun ruban de cuivre n’a été trouvé sur cette feuille. S’il y en a, touchez-le en deux ou trois endroits, ou reprenez la photo sous une lumière égale.',
+    'no-nets':
+      'Les réseaux entraînés n’ont pas pu être chargés ; le cuivre n’a été reconnu que par sa couleur et sa forme, et plus de choses peuvent passer pour fausses qu’il n’y en a. Rechargez la page avec une connexion, ou vérifiez que les modèles sont complets, puis recommencez la vérification.',
   },
   noShots: 'Il n’y a pas de photo de cette feuille à lire.',
   shotsDiffer:
