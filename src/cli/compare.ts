@@ -4,6 +4,8 @@ import { parseArgs } from 'node:util';
 import { decodePhoto } from '../photo/decodeNode.ts';
 import type { ComparedMasks, ConductorSide, MaskFault, ReadConductor } from '../plan/index.ts';
 import { compareMasks, readConductor } from '../plan/index.ts';
+import { lengthFigure, unitSign } from '../words/lengths.ts';
+import { decimal } from '../words/numbers.ts';
 import { planWords } from '../words/plan.ts';
 import { FoilproofError } from '../words/index.ts';
 
@@ -136,9 +138,9 @@ function asText(
   plan: ReadConductor,
   { faults }: ComparedMasks,
 ): string[] {
-  const unit = asked.pxPerMm ?? 1;
-  const name = asked.pxPerMm ? 'mm' : 'px';
-  const said = (v: number) => `${round(v / unit)}`;
+  const { pxPerMm } = asked;
+  const name = pxPerMm ? unitSign() : 'px';
+  const said = (px: number) => (pxPerMm ? lengthFigure(px / pxPerMm, 2) : decimal(px, 0));
   const count = (kind: string) => faults.filter((f) => f.kind === kind).length;
   const holds = faults.some((f) => HOLDS.has(f.kind));
   return [
