@@ -2,7 +2,10 @@ import type { Card } from '../../card/index.ts';
 import type { Finding, Verdict } from '../../net/index.ts';
 import { FoilproofError } from '../../words/error.ts';
 import { bench, change } from '../state/store.ts';
+import { tellNotKept } from '../state/tellNotKept.ts';
+import { tellTrouble } from '../state/trouble.ts';
 import { call } from '../worker/client.ts';
+import { dropClass, keepOfClass, keptClass } from './classShelf.ts';
 
 /** One of many cards of a plan: waiting, checked, or with the reason why it could not be. */
 export interface ClassCard {
@@ -21,6 +24,7 @@ let running = false;
 export function addToClass(name: string, file: Blob): void {
   const card: ClassCard = { id: crypto.randomUUID(), name, file, findings: [] };
   change({ classroom: [...bench().classroom, card] });
+  keep(card);
   void goOn();
 }
 
@@ -33,6 +37,18 @@ export function stopClass(): void {
 export function forgetClass(): void {
   stopClass();
   change({ classroom: [] });
+  dropClass().catch(tellTrouble);
+}
+
+/** Brings back the class that was kept on this device. What still waits goes on when the maker says so. */
+export async function restoreClass(): Promise<void> {
+  const kept = await keptClass().catch(() => []);
+  if (kept.length > 0) change({ classroom: [...kept, ...bench().classroom] });
+}
+
+function keep(card: ClassCard): void {
+  const place = bench().classroom.findIndex(({ id }) => id === card.id);
+  keepOfClass(card, place).catch(tellNotKept);
 }
 
 /** Checks what still waits. A photograph that cannot be checked says why, and the next one is taken. */
@@ -52,8 +68,11 @@ export async function goOn(): Promise<void> {
 }
 
 function settle(id: string, outcome: Partial<ClassCard>): void {
-  const done = (card: ClassCard) => ({ ...card, ...outcome, file: undefined });
-  change({ classroom: bench().classroom.map((card) => (card.id === id ? done(card) : card)) });
+  const card = bench().classroom.find((each) => each.id === id);
+  if (!card) return;
+  const done = { ...card, ...outcome, file: undefined };
+  change({ classroom: bench().classroom.map((each) => (each === card ? done : each)) });
+  keep(done);
 }
 
 function reason(error: unknown): Partial<ClassCard> {

@@ -1,8 +1,11 @@
 import { benchWords as words } from '../../words/bench.ts';
+import { Radios } from '../page/Radios.tsx';
+import { Slider } from '../page/Slider.tsx';
 import { editCard } from '../state/editCard.ts';
 import { useBench } from '../state/store.ts';
 
-export type CopperTool = 'look' | 'add' | 'remove' | 'teach';
+const tools = ['look', 'add', 'remove', 'teach'] as const;
+export type CopperTool = (typeof tools)[number];
 export const mostTaps = 3;
 
 interface Props {
@@ -20,31 +23,25 @@ export function ToolChoice({ tool, setTool, width, setWidth, veil, setVeil }: Pr
   const { copper } = words;
   return (
     <>
-      <fieldset>
-        <legend>{copper.tool}</legend>
-        <div className="tools">
-          {(['look', 'add', 'remove', 'teach'] as const).map((each) => (
-            <label key={each}>
-              <input type="radio" name="copper-tool" checked={tool === each} onChange={() => setTool(each)} />
-              {copper.tools[each]}
-            </label>
-          ))}
-        </div>
-      </fieldset>
+      <Radios
+        legend={copper.tool}
+        name="copper-tool"
+        offered={tools}
+        labels={copper.tools}
+        chosen={tool}
+        choose={setTool}
+      />
       <p className="pencil">{copper.toolHints[tool]}</p>
       {(tool === 'add' || tool === 'remove') && (
-        <label className="slide">
-          <span>{copper.width}</span>
-          <input
-            type="range"
-            min={0.5}
-            max={8}
-            step={0.5}
-            value={width}
-            onChange={({ target }) => setWidth(target.valueAsNumber)}
-          />
-          <output>{copper.widthMm(width)}</output>
-        </label>
+        <Slider
+          label={copper.width}
+          value={width}
+          least={0.5}
+          most={8}
+          step={0.5}
+          beside={copper.widthMm(width)}
+          set={setWidth}
+        />
       )}
       {tool === 'teach' && (
         <div className="line-of-acts">
@@ -54,18 +51,13 @@ export function ToolChoice({ tool, setTool, width, setWidth, veil, setVeil }: Pr
           </button>
         </div>
       )}
-      <label className="slide">
-        <span>{copper.veil}</span>
-        <input
-          type="range"
-          min={0}
-          max={1}
-          step={0.05}
-          value={veil}
-          onChange={({ target }) => setVeil(target.valueAsNumber)}
-        />
-        <output>{Math.round(veil * 100)} %</output>
-      </label>
+      <Slider
+        label={copper.veil}
+        value={veil}
+        step={0.05}
+        beside={`${Math.round(veil * 100)} %`}
+        set={setVeil}
+      />
     </>
   );
 }

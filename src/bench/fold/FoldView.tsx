@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { foldWords } from '../../words/fold.ts';
+import { Slider } from '../page/Slider.tsx';
 import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
 import { FoldPicture } from './FoldPicture.tsx';
@@ -40,18 +41,14 @@ export function FoldView({ shown }: { shown: Shown }) {
         turn={turn}
         meetings={meetings}
       />
-      <label className="field">
-        <span>{words.slider(flap.id)}</span>
-        <input
-          type="range"
-          min={0}
-          max={180}
-          step={5}
-          value={Math.round(degrees)}
-          aria-valuetext={words.at(degrees.toFixed(0))}
-          onChange={({ target }) => turn(Number(target.value))}
-        />
-      </label>
+      <Slider
+        label={words.slider(flap.id)}
+        value={Math.round(degrees)}
+        most={180}
+        step={5}
+        said={words.at(degrees.toFixed(0))}
+        set={turn}
+      />
       {found && <Landings card={card} flap={flap.id} found={found} />}
       <FoamLines card={card} />
     </section>

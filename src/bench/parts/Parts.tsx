@@ -3,6 +3,7 @@ import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import { openSuggestions } from '../../parts/suggest/openSuggestions.ts';
 import { benchWords as words } from '../../words/bench.ts';
+import { Radios } from '../page/Radios.tsx';
 import { Sheet } from '../page/Sheet.tsx';
 import { UndoLine } from '../page/UndoLine.tsx';
 import { change, useBench } from '../state/store.ts';
@@ -51,17 +52,14 @@ export default function Parts() {
         />
       }
     >
-      <fieldset>
-        <legend>{text.tool}</legend>
-        <div className="tools">
-          {tools.map((each) => (
-            <label key={each}>
-              <input type="radio" name="part-tool" checked={tool === each} onChange={() => choose(each)} />
-              {text.tools[each]}
-            </label>
-          ))}
-        </div>
-      </fieldset>
+      <Radios
+        legend={text.tool}
+        name="part-tool"
+        offered={tools}
+        labels={text.tools}
+        chosen={tool}
+        choose={choose}
+      />
       <p className="hint" role="status">
         {tool === 'lamp' && plus ? text.hints.lampMinus : text.hints[tool]}
       </p>

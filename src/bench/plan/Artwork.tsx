@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Card } from '../../card/index.ts';
 import { planWords } from '../../words/plan.ts';
 import { LengthField } from '../page/LengthField.tsx';
+import { Slider } from '../page/Slider.tsx';
 import { FileButton } from '../shoot/FileButton.tsx';
 import { editCard } from '../state/editCard.ts';
 import { artworkOf, artworkScaled, removeArtwork, takeArtwork } from './artworkEdits.ts';
@@ -34,17 +35,7 @@ export function Artwork({ card, fade, setFade, placing, setPlacing }: Props) {
         </>
       ) : (
         <>
-          <label className="field">
-            <span>{text.artworkFading}</span>
-            <input
-              type="range"
-              min={0}
-              max={1}
-              step={0.05}
-              value={fade}
-              onChange={({ target }) => setFade(Number(target.value))}
-            />
-          </label>
+          <Slider label={text.artworkFading} value={fade} step={0.05} set={setFade} />
           <div className="line-of-acts">
             {(['corners', 'measure'] as const).map((by) => (
               <button

@@ -1,5 +1,6 @@
 import type { PlanComparison } from '../../plan/index.ts';
 import { planWords } from '../../words/plan.ts';
+import { Slider } from '../page/Slider.tsx';
 
 interface Props {
   compared: PlanComparison | undefined;
@@ -27,18 +28,13 @@ export function Compared({ compared, wipe, setWipe, hide }: Props) {
           />
         </>
       )}
-      <label className="field">
-        <span>{text.wipe}</span>
-        <input
-          type="range"
-          min={0}
-          max={1}
-          step={0.01}
-          value={wipe}
-          aria-valuetext={text.wiped(Math.round(100 * wipe))}
-          onChange={({ target }) => setWipe(Number(target.value))}
-        />
-      </label>
+      <Slider
+        label={text.wipe}
+        value={wipe}
+        step={0.01}
+        said={text.wiped(Math.round(100 * wipe))}
+        set={setWipe}
+      />
       <div className="line-of-acts">
         <button
           type="button"

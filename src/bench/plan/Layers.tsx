@@ -1,8 +1,9 @@
-import { useEffect, useMemo, useRef, type CSSProperties } from 'react';
+import { useMemo, type CSSProperties } from 'react';
 import type { Card } from '../../card/index.ts';
 import { artworkMatrix, baseSize } from '../../plan/index.ts';
 import { planWords } from '../../words/plan.ts';
 import type { Shown } from '../state/types.ts';
+import { useBitmap } from '../surface/useBitmap.ts';
 import { toScreen, type View } from '../surface/view.ts';
 import type { Artwork } from './artworkEdits.ts';
 
@@ -56,14 +57,7 @@ export function PictureLayer({
   view: View;
   share?: number;
 }) {
-  const ref = useRef<HTMLCanvasElement>(null);
-  useEffect(() => {
-    const canvas = ref.current;
-    if (!canvas) return;
-    canvas.width = picture.width;
-    canvas.height = picture.height;
-    canvas.getContext('2d')?.drawImage(picture, 0, 0);
-  }, [picture]);
+  const ref = useBitmap(picture);
   const { originMm, pxPerMm, baseMm } = sheet;
   const [x, y] = toScreen(view, originMm);
   const upTo = (share * baseMm.width - originMm[0]) * pxPerMm;

@@ -2,6 +2,7 @@ import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { Snapped } from '../../plan/index.ts';
 import { planWords } from '../../words/plan.ts';
+import { Radios } from '../page/Radios.tsx';
 import { artworkOf } from './artworkEdits.ts';
 import type { Placing } from './artworkTool.ts';
 import type { Draft, PlanTool } from './planTool.ts';
@@ -24,17 +25,14 @@ export function ToolRow({ card, tool, choose, draft, plus, placing, settled }: P
   const offered = tools.filter((each) => each !== 'artwork' || artworkOf(card) !== undefined);
   return (
     <>
-      <fieldset>
-        <legend>{text.tool}</legend>
-        <div className="tools">
-          {offered.map((each) => (
-            <label key={each}>
-              <input type="radio" name="plan-tool" checked={tool === each} onChange={() => choose(each)} />
-              {text.tools[each]}
-            </label>
-          ))}
-        </div>
-      </fieldset>
+      <Radios
+        legend={text.tool}
+        name="plan-tool"
+        offered={offered}
+        labels={text.tools}
+        chosen={tool}
+        choose={choose}
+      />
       <p className="hint" role="status">
         {hintOf(tool, draft, plus, placing)}
         {tool === 'strip' && settled && settled.by !== 'none' && <small> {settledWords(settled)}</small>}

@@ -2,6 +2,7 @@ import type { LampColour } from '../../card/index.ts';
 import type { PowerReport, PowerWords } from '../../power/index.ts';
 import { powerStripWords as words } from '../../words/powerStrip.ts';
 import { sayState } from '../../words/states.ts';
+import { Slider } from '../page/Slider.tsx';
 import { useBench } from '../state/store.ts';
 import { LampRow } from './LampRow.tsx';
 import { busiest } from './busiest.ts';
@@ -44,24 +45,19 @@ export function PowerStrip({ report, said, state, setState, charge, setCharge }:
             lamps={lamps.map(({ id, colour }) => ({ id, colour: colour as LampColour }))}
             state={now}
           />
-          <label className="field">
-            <span>
-              {words.cellAge}: <output>{words.charge(Math.round(charge * 100))}</output>
-            </span>
-            <input
-              type="range"
-              min={0.05}
-              max={1}
-              step={0.05}
-              value={charge}
-              aria-valuetext={words.charge(Math.round(charge * 100))}
-              onChange={({ target }) => setCharge(Number(target.value))}
-            />
-            <span className="ends pencil" aria-hidden="true">
-              <span>{words.spent}</span>
-              <span>{words.fresh}</span>
-            </span>
-          </label>
+          <Slider
+            label={
+              <>
+                {words.cellAge}: <output>{words.charge(Math.round(charge * 100))}</output>
+              </>
+            }
+            value={charge}
+            least={0.05}
+            step={0.05}
+            said={words.charge(Math.round(charge * 100))}
+            ends={[words.spent, words.fresh]}
+            set={setCharge}
+          />
           <PowerLines said={said} />
         </>
       )}

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState, type RefObject } from 'react';
 import { benchWords } from '../../words/bench.ts';
+import { stayAwake } from './stayAwake.ts';
 
 interface CameraState {
   trouble?: string;
@@ -19,22 +20,23 @@ export function useCamera(video: RefObject<HTMLVideoElement | null>): CameraStat
     const shown = video.current;
     let stopped = false;
     let stream: MediaStream | undefined;
-    let awake: WakeLockSentinel | undefined;
+    let letSleep: (() => void) | undefined;
     const begin = async () => {
       stream = await open();
       if (stopped || !shown) return stop(stream);
       track.current = stream.getVideoTracks()[0];
       shown.srcObject = stream;
       await shown.play();
+      if (stopped) return;
       if (hasTorch(track.current)) showTorch(false);
       setReady(true);
-      awake = await navigator.wakeLock?.request('screen').catch(() => undefined);
+      letSleep = stayAwake();
     };
     begin().catch((error: unknown) => !stopped && setTrouble(sentence(error)));
     return () => {
       stopped = true;
       stop(stream);
-      void awake?.release();
+      letSleep?.();
     };
   }, [video]);
   const setTorch = (on: boolean) => {

@@ -1,3 +1,4 @@
+import { restoreClass } from '../classroom/classroom.ts';
 import { call } from '../worker/client.ts';
 import { openDemo } from './demo.ts';
 import { fetchEvaluation } from './evaluate.ts';
@@ -14,6 +15,7 @@ export async function begin(address: URL): Promise<void> {
   keepFromNowOn();
   if (address.searchParams.has('demo')) await openDemo();
   else await restore();
+  await restoreClass();
 }
 
 /** After the first paint, which must wait for none of the engine. A page in the background does not wait for it. */

@@ -1,4 +1,4 @@
-import { useLayoutEffect, useRef } from 'react';
+import { useBitmap } from './useBitmap.ts';
 import type { View } from './view.ts';
 
 interface Props {
@@ -11,14 +11,7 @@ interface Props {
 
 /** A bitmap laid under the view. */
 export function BitmapLayer({ bitmap, width, view, opacity = 1 }: Props) {
-  const ref = useRef<HTMLCanvasElement>(null);
-  useLayoutEffect(() => {
-    const canvas = ref.current;
-    if (!canvas) return;
-    canvas.width = bitmap.width;
-    canvas.height = bitmap.height;
-    canvas.getContext('2d')?.drawImage(bitmap, 0, 0);
-  }, [bitmap]);
+  const ref = useBitmap(bitmap);
   const scale = (view.scale * width) / bitmap.width;
   const transform = `translate(${view.x}px, ${view.y}px) scale(${scale})`;
   return <canvas ref={ref} className="layer" style={{ transform, opacity }} />;
