@@ -51,11 +51,12 @@ async function keepNow(): Promise<void> {
   const { cardId, card, shot, again, step, shown, kept } = bench();
   if (!shot && card.lamps.length === 0 && !card.title && !card.plan) return;
   const photo = shot && { name: shot.name, file: shot.file, taken: shot.taken };
-  const entry = { cardId, card, photo, again, step, outline: shown?.outline, at: new Date().toISOString() };
+  const at = new Date().toISOString();
+  const entry = { cardId, card, photo, again, step, outline: shown?.outline, at, writer: tabId };
   try {
     const revision = await writeKept(entry, kept?.revision ?? 0);
     if (revision === undefined) return tellOtherTab();
-    if (bench().cardId === cardId) change({ kept: { at: entry.at, revision } });
+    if (bench().cardId === cardId) change({ kept: { at, revision } });
     tabs.postMessage({ cardId, from: tabId });
   } catch (error) {
     tellNotKept(error);
