@@ -1,3 +1,4 @@
+import { giveBack } from '../engine/giveBack.ts';
 import { components, sizesOf } from './components.ts';
 
 /** Drops regions under `least` pixels. */
@@ -6,6 +7,7 @@ export function dropSpecks(mask: Uint8Array, width: number, height: number, leas
   const sizes = sizesOf(found);
   const out = new Uint8Array(mask.length);
   for (let k = 0; k < out.length; k++) if (mask[k] && sizes[found.labels[k]] >= least) out[k] = 1;
+  giveBack(found.labels);
   return out;
 }
 
@@ -17,5 +19,6 @@ export function fillHoles(mask: Uint8Array, width: number, height: number, most:
   const sizes = sizesOf(found);
   const out = mask.slice();
   for (let k = 0; k < out.length; k++) if (ground[k] && sizes[found.labels[k]] < most) out[k] = 1;
+  giveBack(found.labels, ground);
   return out;
 }

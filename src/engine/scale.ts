@@ -8,20 +8,26 @@ export function scaleTo(
   from: { width: number; height: number },
   to: { width: number; height: number },
 ): Uint8Array {
-  const out = new Uint8Array(to.width * to.height * channels);
-  const across = weights(from.width, to.width);
-  const down = weights(from.height, to.height);
-  for (let j = 0; j < to.height; j++) {
-    for (let i = 0; i < to.width; i++) {
-      for (let c = 0; c < channels; c++) {
-        let sum = 0.5;
-        for (const [y, wy] of down[j]) {
-          for (const [x, wx] of across[i]) sum += wy * wx * data[(y * from.width + x) * channels + c];
-        }
-        out[(j * to.width + i) * channels + c] = sum;
+  const narrow = new Float32Array(to.width * from.height * channels);
+  weights(from.width, to.width).forEach((taps, i) => {
+    for (const [x, share] of taps) {
+      for (let j = 0; j < from.height; j++) {
+        const o = (j * to.width + i) * channels;
+        const p = (j * from.width + x) * channels;
+        for (let c = 0; c < channels; c++) narrow[o + c] += share * data[p + c];
       }
     }
-  }
+  });
+  const out = new Uint8Array(to.width * to.height * channels);
+  const length = to.width * channels;
+  const row = new Float32Array(length);
+  weights(from.height, to.height).forEach((taps, j) => {
+    row.fill(0.5);
+    for (const [y, share] of taps) {
+      for (let n = 0, p = y * length; n < length; n++, p++) row[n] += share * narrow[p];
+    }
+    out.set(row, j * length);
+  });
   return out;
 }
 

@@ -1,3 +1,4 @@
+import { giveBack } from '../engine/giveBack.ts';
 import { FoilproofError } from '../words/index.ts';
 import { photoWords } from '../words/photo.ts';
 import { checkFile, checkSize } from './bounds.ts';
@@ -25,12 +26,24 @@ export async function decodePhotoInBrowser(file: Blob, name: string): Promise<Ph
   }
 }
 
+/** Rows that are read at a time: a canvas of the whole picture would hold it once more. */
+const bandRows = 256;
+
 /** Row-major RGBA of a bitmap or a video frame. */
 export function pixelsOf(source: ImageBitmap): Pick<Photo, 'width' | 'height' | 'rgba'> {
   const { width, height } = source;
-  const canvas = new OffscreenCanvas(width, height);
+  const canvas = new OffscreenCanvas(width, Math.min(height, bandRows));
   const context = canvas.getContext('2d', { willReadFrequently: true });
   if (!context) throw new FoilproofError(photoWords.noCanvas);
-  context.drawImage(source, 0, 0);
-  return { width, height, rgba: context.getImageData(0, 0, width, height).data };
+  // Each band writes over the one before, transparent pixels too.
+  context.globalCompositeOperation = 'copy';
+  const rgba = new Uint8ClampedArray(4 * width * height);
+  for (let y = 0; y < height; y += bandRows) {
+    const rows = Math.min(bandRows, height - y);
+    context.drawImage(source, 0, y, width, rows, 0, 0, width, rows);
+    const band = context.getImageData(0, 0, width, rows).data;
+    rgba.set(band, 4 * width * y);
+    giveBack(band);
+  }
+  return { width, height, rgba };
 }

@@ -13,20 +13,21 @@ export function pictureOf({ width, height, rgb }: SquaredSheet): ImageBitmap {
   return bitmap(image);
 }
 
-/** Edge pixels stand full, the inside is a veil; copper that was only filled in is hatched. */
-const edge = [255, 122, 40, 255];
-const inside = [255, 122, 40, 110];
-const filledIn = [255, 220, 120, 200];
+/** Edge pixels stand full, the inside is a veil; copper that was only filled in is hatched. Alpha, blue, green, red. */
+const edge = 0xff287aff;
+const inside = 0x6e287aff;
+const filledIn = 0xc878dcff;
 
 /** The copper drawn to be laid over the picture. */
 export function overlayOf({ width, height, filled, strict }: CopperMask): ImageBitmap {
   const image = new ImageData(width, height);
+  const pixels = new Uint32Array(image.data.buffer);
   for (let j = 0, k = 0; j < height; j++) {
     for (let i = 0; i < width; i++, k++) {
       if (!filled[k]) continue;
       const rim = !filled[k - 1] || !filled[k + 1] || !filled[k - width] || !filled[k + width];
       const hatched = !strict[k] && (i + j) % 6 < 2;
-      image.data.set(rim ? edge : hatched ? filledIn : inside, k * 4);
+      pixels[k] = rim ? edge : hatched ? filledIn : inside;
     }
   }
   return bitmap(image);

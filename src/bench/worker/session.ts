@@ -1,5 +1,6 @@
 import type { Card } from '../../card/index.ts';
 import { brush, renewFrom, unbrush, type Checked } from '../../check/index.ts';
+import { giveBack } from '../../engine/giveBack.ts';
 import { decodePhotoInBrowser } from '../../photo/decodeBrowser.ts';
 import { measurePhoto, type Photo } from '../../photo/index.ts';
 import { findIdCard } from '../../sheet/index.ts';
@@ -49,7 +50,9 @@ function measureByCard({ corners }: Calls['measureByCard']['ask']): Calls['measu
 }
 
 async function open({ name, file }: Calls['open']['ask']): Promise<Calls['open']['answer']> {
-  photo = await decodePhotoInBrowser(file, name);
+  const opened = await decodePhotoInBrowser(file, name);
+  for (const { rgba } of photo ? [photo, ...again] : again) giveBack(rgba);
+  photo = opened;
   again = [];
   checked = undefined;
   return { width: photo.width, height: photo.height };

@@ -1,3 +1,4 @@
+import { giveBack } from '../../engine/giveBack.ts';
 import { openNet } from '../../engine/onnx.ts';
 import { planesOf } from '../../engine/planes.ts';
 import type { RgbPicture } from '../../engine/planes.ts';
@@ -51,8 +52,10 @@ async function read(weights: string, picture: RgbPicture): Promise<LearnedCopper
   const area = picture.width * picture.height;
   const seen = { copper: new Uint8Array(area), lamp: new Uint8Array(area), cell: new Uint8Array(area) };
   for (const tile of tiles(picture.width, picture.height)) {
-    const logits = await net.run(planesOf(picture, tile), tile.height, tile.width);
+    const planes = planesOf(picture, tile);
+    const logits = await net.run(planes, tile.height, tile.width);
     names.forEach((name, c) => keep(seen[name], picture.width, logits, c, tile));
+    giveBack(planes, logits);
   }
   return seen;
 }
