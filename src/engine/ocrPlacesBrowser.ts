@@ -1,11 +1,14 @@
 import type { ReaderPlaces } from './ocr.ts';
 
+/** A built worker lies in assets/, one folder below the page; the development server serves from the root. */
+const folder = import.meta.env.DEV ? '/ocr/' : '../ocr/';
+
 /** The reader's files beside the page, on its own origin. */
 export function readerPlacesBrowser(): ReaderPlaces {
-  const folder = new URL('ocr/', document.baseURI).href;
+  const own = (name: string) => new URL(folder + name, import.meta.url).href;
   return {
-    languageFolder: folder,
-    workerScript: `${folder}worker.min.js`,
-    core: `${folder}core.js`,
+    languageFolder: own('').replace(/\/$/, ''),
+    workerScript: own('worker.min.js'),
+    core: own('core.js'),
   };
 }

@@ -3,7 +3,8 @@ import type { Box } from '../../geometry/index.ts';
 
 /** The recogniser reads best when a line of capitals is about this high, px (its documentation: 30 to 40). */
 const lineHeightPx = 36;
-const padPx = 14;
+/** Paper round the ink, px. */
+export const padPx = 14;
 
 /**
  * Cuts a line of ink out of a grey sheet, scaled to the recogniser's liking, contrast stretched, padded with paper.

@@ -1,3 +1,3 @@
 export { attachLabels, type LabelProposal } from './attachLabels.ts';
-export { readLabels, type ReadSheet } from './readLabels.ts';
-export type { Label, LabelMeaning } from './types.ts';
+export { readLabels, type Reading, type ReadLabels } from './readLabels.ts';
+export type { KnownNames, Label, LabelMeaning } from './types.ts';

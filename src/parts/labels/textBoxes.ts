@@ -9,7 +9,7 @@ const letterMm = { least: 1.0, most: 9 };
 /** A blob longer than this is a pencil line or an edge, mm. */
 const longestMm = 12;
 /** Ink nearer to copper than this is taken for the copper's own edge, mm. */
-const keepOffMm = 0.4;
+const keepOffMm = 0.2;
 
 /**
  * Lines of ink that may be text, on the paper of a squared sheet.

@@ -24,3 +24,13 @@ export type LabelMeaning =
   | { kind: 'tag'; code: string }
   | { kind: 'title'; title: string }
   | { kind: 'nothing' };
+
+/** What is known before reading: it tells one reading from another, and what stands on the sheet for other parts. */
+export interface KnownNames {
+  /** Lamps of the card and of its plan. */
+  lamps: readonly string[];
+  /** Contacts, patches, flaps, holes: their names are no lamp's. */
+  others: readonly string[];
+  /** Gives a plan tag in its own spelling, when a text is one. */
+  tagIn(text: string): string | undefined;
+}

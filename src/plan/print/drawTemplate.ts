@@ -1,5 +1,6 @@
 import type { Point, Ring } from '../../geometry/index.ts';
 import { segmentsOf } from '../strip/ribbon.ts';
+import { besideLamp } from './besideLamp.ts';
 import type { DrawnStrip, Template } from './types.ts';
 
 type Pdf = PDFKit.PDFDocument;
@@ -22,6 +23,7 @@ export function drawTemplate(pdf: Pdf, sheet: Template): void {
   for (const strip of sheet.strips) drawOrder(pdf, strip);
   if (sheet.cell) drawCell(pdf, sheet.cell);
   for (const lamp of sheet.lamps) drawLamp(pdf, lamp);
+  for (const lamp of sheet.lamps) nameBeside(pdf, sheet, lamp);
   for (const contact of sheet.contacts) drawContact(pdf, contact);
   for (const hole of sheet.holes) drawHole(pdf, hole, sheet.mirrored);
   ring(pdf, sheet.outline).lineWidth(0.2).strokeColor(INK).stroke();
@@ -74,7 +76,7 @@ function drawOrder(pdf: Pdf, { path, order, widthMm }: DrawnStrip): void {
   centred(pdf, `${order}`, at, radius * 1.35);
 }
 
-function drawLamp(pdf: Pdf, { id, plus, minus }: Template['lamps'][number]): void {
+function drawLamp(pdf: Pdf, { plus, minus }: Template['lamps'][number]): void {
   const out = unit(minus, plus);
   const side: Point = [-out[1] * 1.6, out[0] * 1.6];
   const corners: Ring = [
@@ -89,9 +91,16 @@ function drawLamp(pdf: Pdf, { id, plus, minus }: Template['lamps'][number]): voi
     [minus, 1],
   ] as const)
     bracket(pdf, end, side, [inward * out[0], inward * out[1]]);
-  centred(pdf, id, [(plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2], 1.9);
   sign(pdf, plus, true);
   sign(pdf, minus, false);
+}
+
+/** The name, and the + again, where the lamp will not hide them, large enough to be read off a photograph. */
+function nameBeside(pdf: Pdf, sheet: Template, lamp: Template['lamps'][number]): void {
+  const { name, plus } = besideLamp(sheet, lamp);
+  pdf.font('Bold').fontSize(READ_MM).fillColor(INK);
+  pdf.text(lamp.id, name[0] - pdf.widthOfString(lamp.id) / 2, name[1] - READ_MM * 0.62, { lineBreak: false });
+  if (plus) sign(pdf, plus, true, 1);
 }
 
 /** An end of a lamp's outline. Its long sides stay open: a line from pad to pad could pass for copper between them. */
@@ -193,9 +202,9 @@ function centred(pdf: Pdf, text: string, [x, y]: Point, sizeMm: number): void {
 
 /** The tag along the lower edge, inside the rim where no tape lies, large enough to be read off a photograph. */
 function writeTag(pdf: Pdf, { origin: [x, y], height }: Template, tag: string): void {
-  pdf.font('Bold').fontSize(TAG_MM).fillColor(INK);
-  pdf.text(tag, x + 3, y + height - TAG_MM * 1.12, { lineBreak: false });
+  pdf.font('Bold').fontSize(READ_MM).fillColor(INK);
+  pdf.text(tag, x + 3, y + height - READ_MM * 1.3, { lineBreak: false });
 }
 
-/** Size of the tag's letters: capitals come out some 2 mm tall. */
-const TAG_MM = 8 * PT;
+/** Size of what is read off a photograph: capitals come out some 2 mm tall. */
+const READ_MM = 8 * PT;

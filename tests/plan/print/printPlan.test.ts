@@ -7,6 +7,7 @@ import { openLineReader } from '../../../src/engine/ocr.ts';
 import { readerPlacesNode } from '../../../src/engine/ocrPlacesNode.ts';
 import type { Point } from '../../../src/geometry/index.ts';
 import { comparePlan, printPlan, readTag, sheetTag } from '../../../src/plan/index.ts';
+import { besideLamp } from '../../../src/plan/print/besideLamp.ts';
 import { tilesOf } from '../../../src/plan/print/page.ts';
 import { templatesOf } from '../../../src/plan/print/templates.ts';
 import { distanceToRibbon } from '../../../src/plan/strip/ribbon.ts';
@@ -99,10 +100,18 @@ describe('the print read back at 600 dots an inch', () => {
   });
 });
 
+/** Lamps' names and + stand beside them. */
+const besides = templatesOf(card)[0].lamps.map((lamp) => besideLamp(templatesOf(card)[0], lamp));
+
 /** Lamps, the cell and the order numbers are printed over the strips. */
 const underPrintedMark = (place: Point) =>
   card.plan!.strips.some(
     ({ path: [a, b] }) => Math.hypot(place[0] - (a[0] + b[0]) / 2, place[1] - (a[1] + b[1]) / 2) < 2.3,
+  ) ||
+  besides.some(
+    ({ name, plus = name }) =>
+      (Math.abs(place[0] - name[0]) < 2.2 && Math.abs(place[1] - name[1]) < 1.6) ||
+      Math.hypot(place[0] - plus[0], place[1] - plus[1]) < 1.5,
   ) ||
   card.lamps.some(({ plus, minus }) => distanceToRibbon(place, { path: [plus, minus], widthMm: 6 }) < 2) ||
   Math.abs(Math.hypot(place[0] - 12, place[1] - 37) - 10) < 0.5 ||

@@ -1,0 +1,1 @@
+export { readSheet } from './readSheet.ts';
