@@ -33,20 +33,27 @@ export function openNet(file: string): Promise<Net> {
 async function start(file: string): Promise<Net> {
   runner ??= startRunner();
   const [weights] = await Promise.all([onnxPlaces.model(file), runner]);
-  const session = await ort.InferenceSession.create(weights, {
-    executionProviders: ['wasm'],
-    graphOptimizationLevel: 'all',
-  });
+  const settings = { executionProviders: ['wasm'], graphOptimizationLevel: 'all' } as const;
+  const session = await inTurn(() => ort.InferenceSession.create(weights, settings));
   const [input] = session.inputNames;
   const [output] = session.outputNames;
   return {
     async run(planes, height, width) {
       const channels = planes.length / (height * width);
       const picture = new ort.Tensor('float32', planes, [1, channels, height, width]);
-      const answer = await session.run({ [input]: picture });
+      const answer = await inTurn(() => session.run({ [input]: picture }));
       return answer[output].data as Float32Array;
     },
   };
+}
+
+let before: Promise<unknown> = Promise.resolve();
+
+/** One after another: what the runner lays on its stack is overwritten where a second call begins before the first has ended. */
+function inTurn<T>(work: () => Promise<T>): Promise<T> {
+  const turn = before.then(work, work);
+  before = turn;
+  return turn;
 }
 
 async function startRunner(): Promise<void> {
