@@ -2,11 +2,9 @@ import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { PlanChecks } from '../../plan/index.ts';
 import { baseSize } from '../../plan/index.ts';
-import { benchWords } from '../../words/bench.ts';
 import { planWords } from '../../words/plan.ts';
 import type { Shown } from '../state/types.ts';
-import { Rulers } from '../surface/Rulers.tsx';
-import { Surface } from '../surface/Surface.tsx';
+import { SheetSurface } from '../surface/SheetSurface.tsx';
 import type { Tool } from '../surface/tool.ts';
 import type { Content, View } from '../surface/view.ts';
 import { layMarks } from '../verdict/layMarks.ts';
@@ -46,7 +44,6 @@ export function PlanSurface(props: Props) {
   const base = baseSize(card);
   const marks = (view: View) => (
     <>
-      <Rulers view={view} content={content} baseMm={base} />
       {!props.hidden && (
         <g className={`${shown && wipe > 0 ? 'over-photo' : ''} ${proposed ? 'with-proposal' : ''}`}>
           <PlanMarks card={card} view={view} picked={picked} plus={plus}>
@@ -71,14 +68,11 @@ export function PlanSurface(props: Props) {
       <Taps taps={taps} box={box} view={view} />
     </>
   );
-  const content = contentOf(card);
   return (
-    <Surface
+    <SheetSurface
       label={planWords.page.sheetLabel}
-      unit="mm"
-      slug={benchWords.surface.slug(base)}
-      content={content}
-      margin={30}
+      baseMm={base}
+      content={contentOf(card)}
       holdsFinger
       tool={tool}
       layers={(view) => (

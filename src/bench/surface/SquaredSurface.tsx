@@ -1,9 +1,7 @@
 import type { ReactNode } from 'react';
-import { benchWords as words } from '../../words/bench.ts';
 import type { Shown } from '../state/types.ts';
 import { BitmapLayer } from './BitmapLayer.tsx';
-import { Rulers } from './Rulers.tsx';
-import { Surface } from './Surface.tsx';
+import { SheetSurface } from './SheetSurface.tsx';
 import type { Tool } from './tool.ts';
 import type { Content, View } from './view.ts';
 
@@ -20,8 +18,8 @@ interface Props {
   margin?: number;
 }
 
-/** The squared-up photograph in mm, with its crop marks and rulers. */
-export function SquaredSurface({ shown, copper = 0, marks, margin = 30, ...rest }: Props) {
+/** The squared-up photograph as the sheet, the seen copper over it where asked. */
+export function SquaredSurface({ shown, copper = 0, ...rest }: Props) {
   const { sheet, picture, overlay } = shown;
   const content: Content = {
     width: sheet.width / sheet.pxPerMm,
@@ -29,22 +27,14 @@ export function SquaredSurface({ shown, copper = 0, marks, margin = 30, ...rest 
     origin: sheet.originMm,
   };
   return (
-    <Surface
+    <SheetSurface
       {...rest}
-      unit="mm"
-      slug={words.surface.slug(sheet.baseMm)}
+      baseMm={sheet.baseMm}
       content={content}
-      margin={margin}
       layers={(view) => (
         <>
           <BitmapLayer bitmap={picture} width={content.width} view={view} />
           {copper > 0 && <BitmapLayer bitmap={overlay} width={content.width} view={view} opacity={copper} />}
-        </>
-      )}
-      marks={(view) => (
-        <>
-          <Rulers view={view} content={content} baseMm={sheet.baseMm} />
-          {marks?.(view)}
         </>
       )}
     />
