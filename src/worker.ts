@@ -1,12 +1,14 @@
-import type { Ask, Told } from './bench/worker/protocol.ts';
+import type { Ask, CallName, Told } from './bench/worker/protocol.ts';
 import { answer } from './bench/worker/session.ts';
 import { FoilproofError } from './words/error.ts';
 
-/** The worker: takes calls one after another, since each stage builds on the one before; warming runs beside them. */
+/** The worker: takes calls one after another, since each stage builds on the one before; warming and reading run beside them. */
 let queue: Promise<void> = Promise.resolve();
 
+const beside = new Set<CallName>(['warm', 'read', 'stopReading']);
+
 self.onmessage = ({ data }: MessageEvent<Ask>) => {
-  if (data.call === 'warm') void handle(data);
+  if (beside.has(data.call)) void handle(data);
   else queue = queue.then(() => handle(data));
 };
 

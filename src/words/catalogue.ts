@@ -6,6 +6,7 @@ import type { cliWords } from './en/cli.ts';
 import type { copperWords } from './en/copper.ts';
 import type { findingWords } from './en/findings.ts';
 import type { foldWords } from './en/fold.ts';
+import type { labelWords } from './en/labels.ts';
 import type { learned } from './en/learned.ts';
 import type { offlineWords } from './en/offline.ts';
 import type { photoWords } from './en/photo.ts';
@@ -36,6 +37,7 @@ export interface Catalogue {
   copper: Worded<typeof copperWords>;
   findings: Worded<typeof findingWords>;
   fold: Worded<typeof foldWords>;
+  labels: Worded<typeof labelWords>;
   learned: Worded<typeof learned>;
   offline: Worded<typeof offlineWords>;
   photo: Worded<typeof photoWords>;

@@ -2,6 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { PluginOption } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { readerCache, readerFolder } from '../../engine/ocrFiles.ts';
 import { drawIcons, icons } from './icons.ts';
 
 /**
@@ -39,7 +40,15 @@ export function offline(): PluginOption[] {
       },
       workbox: {
         globPatterns: ['**/*.{html,js,mjs,css,wasm,onnx,gz,svg,png,jpg,woff}'],
-        globIgnores: ['isolate.js'],
+        // The label reader is large and for few: it is kept once it was asked for.
+        globIgnores: ['isolate.js', `${readerFolder}/**`],
+        runtimeCaching: [
+          {
+            urlPattern: new RegExp(`/${readerFolder}/`),
+            handler: 'CacheFirst',
+            options: { cacheName: readerCache },
+          },
+        ],
         importScripts: ['isolate.js'],
         maximumFileSizeToCacheInBytes: 32e6,
         inlineWorkboxRuntime: true,

@@ -4,6 +4,7 @@ import type { Point } from '../../geometry/index.ts';
 import { openSuggestions } from '../../parts/suggest/openSuggestions.ts';
 import { benchWords as words } from '../../words/bench.ts';
 import { Radios } from '../page/Radios.tsx';
+import { WrittenLabels } from '../labels/WrittenLabels.tsx';
 import { Sheet } from '../page/Sheet.tsx';
 import { UndoLine } from '../page/UndoLine.tsx';
 import { change, useBench } from '../state/store.ts';
@@ -66,6 +67,7 @@ export default function Parts() {
       <UndoLine />
       <ProposedList proposed={proposed} />
       <PartList card={card} part={part} />
+      <WrittenLabels shown={shown} card={card} />
     </Sheet>
   );
 }

@@ -30,3 +30,9 @@ export function findAgain(): void {
 export function setSize(width_mm: number, height_mm: number): void {
   editCard((card) => ({ ...card, base: { ...card.base, width_mm, height_mm } }));
 }
+
+/** Reads the sheet the other way up; parts stay at their places on the base. */
+export function turnHalf(): void {
+  const corners = bench().shown?.outline.cornersPx;
+  if (corners) layCorners(turnCorners(corners, 2));
+}

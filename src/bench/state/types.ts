@@ -2,6 +2,7 @@ import type { Card } from '../../card/index.ts';
 import type { StageName } from '../../check/index.ts';
 import type { Language } from '../../words/language.ts';
 import type { ClassCard } from '../classroom/classroom.ts';
+import type { SheetRead } from '../worker/reading.ts';
 import type { Renewed } from '../worker/protocol.ts';
 
 export type StepName =
@@ -54,6 +55,9 @@ export interface BenchState {
   classroom: ClassCard[];
   classBusy: boolean;
   engine: { share: number; ready: boolean };
+  /** What was read off the sheet, and the picture it was read from; a share 0..1 while it is being read. */
+  written?: { read: SheetRead; picture: ImageBitmap };
+  reading?: number;
   /** Number of the finding that the maker looks at, from 1. */
   mark?: number;
   /** Id of the part that is selected: a lamp's, a contact's, 'cell'. */

@@ -10,6 +10,7 @@ import type { Traced } from '../../trace/index.ts';
 import type { Language } from '../../words/language.ts';
 import type { ClassCalls } from './classCheck.ts';
 import type { PlanCalls } from './planCalls.ts';
+import type { SheetRead } from './reading.ts';
 
 /** Stages that the page can ask to have renewed; a part laid anew asks for 'net' only. */
 export type RenewableStage = Extract<StageName, 'square' | 'copper' | 'trace' | 'net'>;
@@ -53,6 +54,9 @@ export interface Calls extends PlanCalls, ClassCalls {
   again: { ask: { shots: { name: string; file: Blob }[] }; answer: null };
   /** The base's sides by an ID-1 card lying beside it, mm; null where none is seen. */
   measureByCard: { ask: { corners: Quad }; answer: { width: number; height: number } | null };
+  /** What is printed or written on the sheet; runs beside all else. */
+  read: { ask: { card: Card }; answer: SheetRead };
+  stopReading: { ask: null; answer: null };
   renew: { ask: { from: RenewableStage; card: Card; outline?: Outline }; answer: Renewed };
 }
 

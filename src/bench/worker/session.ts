@@ -13,6 +13,7 @@ import type { Progress } from './client.ts';
 import { overlayOf, pictureOf } from './pictures.ts';
 import { warmEngines } from './warmEngines.ts';
 import { isPlanCall } from './planCalls.ts';
+import { readingOf, stopReading } from './reading.ts';
 import type { Ask, Calls, RenewableStage, Renewed } from './protocol.ts';
 
 interface Answered {
@@ -40,6 +41,15 @@ export async function answer({ call, ask }: Ask, progress: Progress): Promise<An
     return { given: await classCheck(ask as Calls['classCheck']['ask']), transfer: [] };
   if (call === 'measureByCard')
     return { given: measureByCard(ask as Calls['measureByCard']['ask']), transfer: [] };
+  if (call === 'read') {
+    if (!checked) throw new Error('No photograph is checked.');
+    const given = await readingOf(checked, (ask as Calls['read']['ask']).card, progress.onShare);
+    return { given, transfer: [] };
+  }
+  if (call === 'stopReading') {
+    stopReading();
+    return { given: null, transfer: [] };
+  }
   if (isPlanCall(call)) return (await import('./planWork.ts')).planWork[call](ask as never);
   await warmEngines(progress.onShare);
   return { given: null, transfer: [] };

@@ -7,6 +7,7 @@ import { cliWords } from './cli.ts';
 import { copperWords } from './copper.ts';
 import { findingWords } from './findings.ts';
 import { foldWords } from './fold.ts';
+import { labelWords } from './labels.ts';
 import { learned } from './learned.ts';
 import { offlineWords } from './offline.ts';
 import { photoWords } from './photo.ts';
@@ -28,6 +29,7 @@ export const german: Catalogue = {
   copper: copperWords,
   findings: findingWords,
   fold: foldWords,
+  labels: labelWords,
   learned,
   offline: offlineWords,
   photo: photoWords,
