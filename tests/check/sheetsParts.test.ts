@@ -134,7 +134,9 @@ describe('laying one photograph of the base on another', () => {
   it('asks where what both show lies more than 1 mm apart', () => {
     const other = maskOf(any(within(20, 30, 60, 34), within(60, 2, 64, 30)));
     const { by, residualMm, at } = register(readOf(other, base), maskOf(rails), bare());
-    const fate = { name: 'before.jpg', sheet: 'base', by, residualMm, at, outlineCertainty: 1, readable: 1 };
+    const { cornersPx } = readOf(other, base).outline;
+    const how = { by, residualMm, at, cornersPx, outlineCertainty: 1, readable: 1 };
+    const fate = { name: 'before.jpg', sheet: 'base', ...how };
     const joined = { fates: [fate], beneath: {}, seams: [], flaps: [], wrongSide: [] };
     const [said, ...more] = sheetFindings(joined, bare());
     expect(more).toEqual([]);

@@ -1,24 +1,28 @@
 import { useId, useState } from 'react';
-import type { Card } from '../../card/schema.ts';
 import { foldWords as words } from '../../words/fold.ts';
-import { length } from '../../words/lengths.ts';
 import { editCard } from '../state/editCard.ts';
 import { useBench } from '../state/store.ts';
 import { FileButton } from './FileButton.tsx';
-import { addSheetPhoto, isSheetPhoto, pictureOf } from './sheetPhotos.ts';
+import { SheetFateLine } from './SheetFateLine.tsx';
+import { addSheetPhoto, isSheetPhoto, pictureOf, showable, type Shows } from './sheetPhotos.ts';
 
-/** Photographs of the card's other sheets: each flap opened flat, the base as it was before a patch. */
-export function SheetPhotos({ accept }: { accept: string }) {
+interface Props {
+  accept: string;
+  /** Opens a photograph to have its sheet placed on it. */
+  place(name: string): void;
+}
+
+/** Photographs of the card's other sheets: each flap opened flat, a folded base's inside, the base before a patch. */
+export function SheetPhotos({ accept, place }: Props) {
   const card = useBench((state) => state.card);
-  const fates = useBench(({ shown }) => shown?.joined?.fates);
-  const choices = sheetChoices(card);
-  const [chosen, choose] = useState(choices[0]?.value ?? '');
+  const choices = showable(card);
+  const [chosen, choose] = useState(0);
   const list = useId();
   if (choices.length === 0) return null;
-  const value = choices.some((each) => each.value === chosen) ? chosen : choices[0].value;
+  const shows = choices[Math.min(chosen, choices.length - 1)];
   const take = async (file: File) => {
     const picture = await pictureOf(file);
-    editCard((before) => addSheetPhoto(before, value, picture));
+    editCard((before) => addSheetPhoto(before, shows, picture));
   };
   return (
     <section aria-labelledby={list}>
@@ -27,26 +31,33 @@ export function SheetPhotos({ accept }: { accept: string }) {
         {card.photos.map((photo, index) =>
           isSheetPhoto(photo) ? (
             <li key={index}>
-              <span>{words.sheets.shows(photo.name, photo.sheet, photo.before)}</span>
-              <span className="pencil">{fateOf(fates?.find(({ name }) => name === photo.name))}</span>
-              <button
-                type="button"
-                onClick={() =>
-                  editCard((now) => ({ ...now, photos: now.photos.filter((each) => each !== photo) }))
-                }
-              >
-                {words.sheets.remove(photo.name)}
-              </button>
+              <span>
+                {photo.name}: {labelOf(photo)}
+              </span>
+              <SheetFateLine name={photo.name} />
+              <div className="line-of-acts">
+                <button type="button" onClick={() => place(photo.name)}>
+                  {words.sheets.place(photo.name)}
+                </button>
+                <button
+                  type="button"
+                  onClick={() =>
+                    editCard((now) => ({ ...now, photos: now.photos.filter((each) => each !== photo) }))
+                  }
+                >
+                  {words.sheets.remove(photo.name)}
+                </button>
+              </div>
             </li>
           ) : null,
         )}
       </ul>
       <label className="field">
         <span>{words.sheets.which}</span>
-        <select value={value} onChange={({ target }) => choose(target.value)}>
-          {choices.map((each) => (
-            <option key={each.value} value={each.value}>
-              {each.label}
+        <select value={choices.indexOf(shows)} onChange={({ target }) => choose(Number(target.value))}>
+          {choices.map((each, k) => (
+            <option key={k} value={k}>
+              {labelOf(each)}
             </option>
           ))}
         </select>
@@ -56,13 +67,7 @@ export function SheetPhotos({ accept }: { accept: string }) {
   );
 }
 
-function sheetChoices({ flaps, patches }: Card): { value: string; label: string }[] {
-  return [
-    ...flaps.map(({ id }) => ({ value: `flap ${id}`, label: words.sheets.flap(id) })),
-    ...patches.map(({ id }) => ({ value: `before ${id}`, label: words.sheets.before(id) })),
-  ];
-}
-
-function fateOf(fate: { by: 'corners' | 'fold' | 'copper'; residualMm: number } | undefined): string {
-  return fate ? words.sheets.laid(words.offRegister.by[fate.by], length(fate.residualMm)) : '';
+function labelOf({ sheet, before, fold_of }: Shows): string {
+  if (fold_of !== undefined) return words.sheets.spread(fold_of);
+  return before === undefined ? words.sheets.flap(sheet) : words.sheets.before(before);
 }

@@ -10,6 +10,7 @@ import { takePhoto } from '../state/takePhoto.ts';
 import { Camera } from './Camera.tsx';
 import { FileButton } from './FileButton.tsx';
 import { KeptCards } from './KeptCards.tsx';
+import { SheetPlace } from './SheetPlace.tsx';
 import { SheetPhotos } from './SheetPhotos.tsx';
 import './shoot.css';
 import { useDropAndPaste } from './useDropAndPaste.ts';
@@ -25,7 +26,11 @@ export default function Shoot() {
     setLive(false);
     requestAnimationFrame(() => opener.current?.focus());
   };
+  const photos = useBench(({ card }) => card.photos);
+  const [placing, place] = useState<string>();
+  const placed = photos.find(({ name }) => name === placing);
   if (live) return <Camera onClose={close} />;
+  if (placed) return <SheetPlace photo={placed} done={() => place(undefined)} />;
   const { shoot } = words;
   return (
     <div className={over ? 'shoot over' : 'shoot'}>
@@ -49,7 +54,7 @@ export default function Shoot() {
       </section>
       <aside className="aside">
         <OnTheSheet />
-        <SheetPhotos accept={pictures} />
+        <SheetPhotos accept={pictures} place={place} />
         <h2>{shoot.notesHeading}</h2>
         <ul className="notes">
           {shoot.notes.map((note) => (

@@ -57,6 +57,7 @@ function fateOf({ read, registration: { by, residualMm, at } }: Laid): SheetFate
     by,
     residualMm,
     at,
+    cornersPx: outline.cornersPx,
     outlineCertainty: outline.certainty,
     readable: seen.readable,
   };

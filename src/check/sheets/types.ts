@@ -1,6 +1,6 @@
 import type { CardPhoto, Flap, Patch } from '../../card/index.ts';
 import type { CopperMask } from '../../copper/index.ts';
-import type { Point } from '../../geometry/index.ts';
+import type { Point, Quad } from '../../geometry/index.ts';
 import type { Photo } from '../../photo/index.ts';
 import type { Outline, SquaredSheet } from '../../sheet/index.ts';
 import type { Rigid } from './rigid.ts';
@@ -43,6 +43,8 @@ export interface SheetFate {
   by: Registration['by'];
   residualMm: number;
   at: Point;
+  /** Its corners, px of its photograph. */
+  cornersPx: Quad;
   /** How sure its outline is, 0..1. */
   outlineCertainty: number;
   readable: number;

@@ -20,11 +20,17 @@ export const foldWords: Catalogue['fold'] = {
     before: (id) => `das Grundblatt vor Isolierstück ${id}`,
     add: 'Sein Foto hinzufügen',
     remove: (name) => `${name} entfernen`,
-    shows: (name, sheet, before) =>
-      before === undefined
-        ? `${name}: Klappe ${sheet}`
-        : `${name}: das Grundblatt vor Isolierstück ${before}`,
     laid: (by, mm) => `Gelegt nach: ${by}, ${mm} daneben.`,
+    spread: (flap) => `die Innenseite des gefalzten Grundblatts mit Klappe ${flap}`,
+    place: (name) => `Ecken und Falzlinie von ${name}`,
+    placeLabel: (name) => `${name} mit den Ecken des Blatts und seiner Falzlinie`,
+    placeFold:
+      'Zieh die vier Ecken auf die des Blatts und die beiden Enden der gestrichelten Linie auf seinen Falz, oder gib sie in Zahlen an: mm von der linken oberen Ecke des Blatts aus.',
+    placeCorners: 'Zieh die vier Ecken auf die des Blatts und gib seine Größe an.',
+    foldEnds: ['Erstes Ende des Falzes', 'Zweites Ende des Falzes'],
+    foldAsDrawn: 'Falzlinie wie im Plan gezeichnet',
+    notLaid: 'Liegt auf dem Grundblatt, sobald dieses fotografiert ist.',
+    done: 'Fertig',
   },
   closing: {
     foam: {

@@ -19,9 +19,17 @@ export const foldWords = {
     before: (id: string) => `the base before patch ${id}`,
     add: 'Add its photograph',
     remove: (name: string) => `Remove ${name}`,
-    shows: (name: string, sheet: string, before: string | undefined) =>
-      before === undefined ? `${name}: flap ${sheet}` : `${name}: the base before patch ${before}`,
     laid: (by: string, mm: string) => `Laid by ${by}, ${mm} off.`,
+    spread: (flap: string) => `the inside of the folded base, with flap ${flap}`,
+    place: (name: string) => `Corners and fold line of ${name}`,
+    placeLabel: (name: string) => `${name} with the corners of its sheet and its fold line`,
+    placeFold:
+      'Drag the four corners onto those of the sheet and the two ends of the dashed line onto its fold, or give them by numbers: mm from the sheet’s own top-left corner.',
+    placeCorners: 'Drag the four corners onto those of the sheet, and give its size.',
+    foldEnds: ['First end of the fold', 'Second end of the fold'],
+    foldAsDrawn: 'Fold line as drawn in the plan',
+    notLaid: 'Laid on the base once the base itself is photographed.',
+    done: 'Done',
   },
   closing: {
     foam: {

@@ -20,11 +20,17 @@ export const foldWords: Catalogue['fold'] = {
     before: (id) => `la base avant la pièce isolante ${id}`,
     add: 'Ajouter sa photo',
     remove: (name) => `Retirer ${name}`,
-    shows: (name, sheet, before) =>
-      before === undefined
-        ? `${name}\u00a0: rabat ${sheet}`
-        : `${name}\u00a0: la base avant la pièce isolante ${before}`,
     laid: (by, mm) => `Posée par ${by}, à ${mm} près.`,
+    spread: (flap) => `l’intérieur de la base pliée, avec le rabat ${flap}`,
+    place: (name) => `Coins et ligne de pli de ${name}`,
+    placeLabel: (name) => `${name} avec les coins de sa feuille et sa ligne de pli`,
+    placeFold:
+      'Tirez les quatre coins sur ceux de la feuille et les deux bouts de la ligne tiretée sur son pli, ou donnez-les en chiffres\u00a0: en mm depuis le coin supérieur gauche de la feuille.',
+    placeCorners: 'Tirez les quatre coins sur ceux de la feuille, puis donnez sa taille.',
+    foldEnds: ['Premier bout du pli', 'Second bout du pli'],
+    foldAsDrawn: 'Ligne de pli comme sur le plan',
+    notLaid: 'Posée sur la base dès que celle-ci est photographiée.',
+    done: 'Terminé',
   },
   closing: {
     foam: {
