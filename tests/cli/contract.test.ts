@@ -5,9 +5,14 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { cardFrom } from '../../src/card/index.ts';
+import { check as checkPhoto } from '../../src/check/index.ts';
+import { cardPhotos } from '../../src/cli/cardPhotos.ts';
 import { checkCommand } from '../../src/cli/check.ts';
+import { answerOf } from '../../src/cli/job.ts';
 import { planCommand } from '../../src/cli/plan.ts';
 import { powerCommand } from '../../src/cli/power.ts';
+import { decodePhoto } from '../../src/photo/decodeNode.ts';
 
 /** The contract that scripts rely on: arguments, JSON keys, exit status, one sentence on standard error. */
 
@@ -33,12 +38,21 @@ async function check(...args: string[]) {
   return { status, out, err };
 }
 
+/** The folded card whose third flap strip lies off, of two photographs: what its patch hides is written, not photographed. */
+async function folded(): Promise<void> {
+  const card = JSON.parse(await readFile(fixture('folded/strip-off.card.json'), 'utf8'));
+  card.photos = card.photos.slice(1);
+  card.patches[0].beneath = JSON.parse(await readFile(fixture('sound.card.json'), 'utf8')).patches[0].beneath;
+  await writeFile(file('folded.card.json'), JSON.stringify(card));
+  for (const { name } of card.photos) await copyFile(fixture(`folded/${name}`), file(name));
+}
+
 describe('foilproof check', () => {
-  it('prints one object with the agreed keys, and writes mask, squared picture and records', async () => {
+  it('prints one object with the agreed keys for a card file of several photographs, and writes mask, squared picture and record', async () => {
+    await folded();
     const { status, out } = await check(
-      fixture('gap-1.2.jpg'),
       '--card',
-      fixture('gap-1.2.card.json'),
+      file('folded.card.json'),
       '--json',
       '--mask',
       file('mask.png'),
@@ -49,8 +63,8 @@ describe('foilproof check', () => {
     );
     expect(out).toHaveLength(1);
     const said = JSON.parse(out[0]);
-    for (const key of ['photo', 'verdict', 'base', 'corners_px', 'findings', 'nets', 'states', 'not_seen'])
-      expect(said).toHaveProperty(key);
+    for (const key of ['verdict', 'corners_px', 'nets', 'not_seen']) expect(said).toHaveProperty(key);
+    expect(said.photo).toMatch(/patched\.jpg$/);
     expect(said.base).toEqual({ width_mm: 105, height_mm: 148 });
     expect(said.corners_px).toHaveLength(4);
     expect(Object.keys(said.timings_ms).sort()).toEqual([
@@ -73,15 +87,72 @@ describe('foilproof check', () => {
         do: expect.stringMatching(/\.$/),
       });
     }
-    expect(said.states.find((s: { name: string }) => s.name === 'cell pressed').closed).toEqual(['cell']);
+    expect(said.findings.map(({ kind }: { kind: string }) => kind)).toContain('missed-contact');
+    const names = said.states.map(({ name }: { name: string }) => name);
+    expect(names).toEqual([
+      'at rest',
+      'cell pressed',
+      ...[1, 2, 3, 4, 5].map((k) => `stroke ${k}`),
+      'everything pressed',
+    ]);
+    const [rest, pressed] = said.states;
+    expect([rest.closed, pressed.closed]).toEqual([[], ['cell']]);
+    expect(rest.lamps.W1).toEqual({ lit: false, mA: 0, look: 'dark' });
+    expect(pressed.lamps.W1).toEqual({ lit: true, mA: expect.any(Number), look: 'lit' });
+    const contact = (id: string) => said.contacts.find((each: { id: string }) => each.id === id);
+    expect(contact('C2')).toEqual({
+      id: 'C2',
+      how: 'stroke',
+      order: 2,
+      flap: 'F1',
+      nets: expect.any(Array),
+      sides: expect.any(Array),
+      tolerance: { fold_off_mm: 0.5, turned_deg: 1, still_meets: expect.any(Number) },
+    });
+    for (const side of contact('C2').sides)
+      expect(side).toEqual({ overlap_mm2: expect.any(Number), miss_mm: 0, direction: null });
+    // The fixture's third strip was laid 1.5 mm beyond its partner.
+    const [missed] = contact('C3').sides.filter((side: { miss_mm: number }) => side.miss_mm > 0);
+    expect(missed.overlap_mm2).toBe(0);
+    expect(Math.abs(missed.miss_mm - 1.5)).toBeLessThan(0.3);
+    expect(missed.direction).toBe('below');
+    expect(said.sheets).toEqual([
+      { photo: 'flap-off.jpg', sheet: 'F1', laid_by: 'fold', residual_mm: expect.any(Number) },
+    ]);
     expect(status).toBe(said.verdict === 'hold' ? 1 : 0);
     expect(said.verdict).toBe('hold');
     const mask = await sharp(file('mask.png')).metadata();
-    expect([mask.width, mask.height]).toEqual([1050, 1480]);
+    // The base, and below it the flap of 50 mm with a millimetre round it.
+    expect([mask.width, mask.height]).toEqual([1050, 1990]);
     const values = new Set(await sharp(file('mask.png')).toColourspace('b-w').raw().toBuffer());
     expect([...values].sort()).toEqual([0, 255]);
     expect((await sharp(file('squared.png')).metadata()).width).toBe(1050);
     expect(await readFile(file('record.html'), 'utf8')).toMatch(/^<!doctype html>/i);
+  });
+
+  it('tells the scale by the cell and what became of a second shot', async () => {
+    const photo = await decodePhoto(fixture('sound-with-cell.jpg'));
+    const card = cardFrom(JSON.parse(await readFile(fixture('sound-with-cell.card.json'), 'utf8')), 'card');
+    const options = { learned: false as const, depth: 'states' as const, pxPerMm: 5 };
+    const checked = await checkPhoto(photo, card, options, [{ ...photo, name: 'again.jpg' }]);
+    const { json } = answerOf('sound-with-cell.jpg', checked);
+    expect(json?.shots).toEqual([
+      { photo: 'again.jpg', used: true, moved_mm: expect.any(Number), misfit_mm: expect.any(Number) },
+    ]);
+    // A rim that the picture leaves unsure measures nothing; here it is taken for sure.
+    expect(json?.scale).toBeUndefined();
+    const cell = { ...checked.suggested.cell!, certainty: 0.9 };
+    const sure = answerOf('x.jpg', { ...checked, suggested: { ...checked.suggested, cell } }).json;
+    expect(sure?.scale).toEqual({ cell_mm: expect.any(Number), ratio: expect.any(Number), agrees: true });
+    // A CR2032 is 20 mm across (IEC 60086-3).
+    expect(Math.abs(sure!.scale!.cell_mm - 20)).toBeLessThan(0.5);
+  });
+
+  it('asks for the base where a card file names none of its photographs, and for a picture that is gone', async () => {
+    const card = cardFrom(JSON.parse(await readFile(fixture('folded/sound.card.json'), 'utf8')), 'card');
+    const flapAlone = { ...card, photos: card.photos.filter(({ sheet }) => sheet === 'F1') };
+    await expect(cardPhotos(flapAlone, fixture('folded/x.json'))).rejects.toThrow(/base/);
+    await expect(cardPhotos(card, file('elsewhere.json'))).rejects.toThrow(/\.jpg/);
   });
 
   it('takes a folder on all cores, one line each in order, and never stops at a bad photograph', async () => {
