@@ -1,5 +1,5 @@
 import type { Card } from '../card/index.ts';
-import { applyTouchUp, closeGlints, openPaper, seeCopper } from '../copper/index.ts';
+import { applyTouchUp, closeGlints, openPaper, openChannels, seeCopper } from '../copper/index.ts';
 import type { CopperMask } from '../copper/index.ts';
 import { verdictOf } from '../net/index.ts';
 import { suggestParts } from '../parts/suggest/index.ts';
@@ -127,7 +127,7 @@ async function see(
   const seen = seeCopper(sheet, { teachCopper: copper, teachPaper: paper, learned });
   if (lost) seen.troubles.unshift('no-nets');
   return {
-    seen: closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card)),
+    seen: openChannels(closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card))),
     suggested: suggestParts(sheet, learned),
   };
 }

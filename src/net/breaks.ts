@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/index.ts';
 import type { Case } from './case.ts';
 import { between, distance, toSegment } from './distance.ts';
+import { isBlind } from '../trace/index.ts';
 import { covered, onSheet } from './covered.ts';
 import { facingEnds } from './facing.ts';
 import { lackingSide } from './lacking.ts';
@@ -29,16 +30,17 @@ type Found = Omit<Break, 'planned'>;
 const sameMm = 3;
 /** A finger's breadth round a join that the maker has settled, mm. */
 const tapMm = 3.5;
+/** Chance that paper shows where the picture shows nothing. */
+const blindPaper = 0.45;
 /** A planned strip may stay open so far before it counts as not laid there, mm. */
 const mostMm = 12;
 
 /** Every place where a strip may be broken, each once, the best told first. */
 export function breaks(found: Case): Break[] {
   const all = [
-    ...plannedBreaks(found),
-    ...cutBreaks(found),
-    ...facingBreaks(found),
-    ...starvedBreaks(found),
+    ...[...plannedBreaks(found), ...cutBreaks(found), ...facingBreaks(found), ...starvedBreaks(found)].map(
+      (each) => unlessBlind(found, each),
+    ),
     ...unsureBreaks(found),
   ];
   const kept: Break[] = [];
@@ -51,6 +53,12 @@ export function breaks(found: Case): Break[] {
       Object.assign(twin, placeOf(each), { paper: Math.max(twin.paper, each.paper) });
   }
   return kept;
+}
+
+/** What the mask leaves open where the picture is burnt out or black may be copper all the same: nobody can tell. */
+function unlessBlind({ traced }: Case, each: Found): Found {
+  const blind = each.by !== 'cut' && isBlind(traced, each.at);
+  return blind ? { ...each, paper: Math.min(each.paper, blindPaper), by: 'unsure' } : each;
 }
 
 /** The seen place and size are truer than the plan's samples. */

@@ -1,3 +1,4 @@
-export type { CentreLine, Clearance, Crossing, Neck, Piece, StripEnd, Traced } from './types.ts';
+export type { BlindMap, CentreLine, Clearance, Crossing, Neck, Piece, StripEnd, Traced } from './types.ts';
+export { isBlind } from './blind.ts';
 export { trace } from './trace.ts';
 export { retrace } from './retrace.ts';

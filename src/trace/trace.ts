@@ -1,10 +1,12 @@
 import type { CopperMask } from '../copper/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
+import { blindMap } from './blind.ts';
 import { clearances } from './clearance.ts';
 import { crossingsOf } from './crossings.ts';
 import type { Frame } from './frame.ts';
 import { labelPieces } from './label.ts';
 import { necksOf } from './necks.ts';
+import { lookAtNeck } from './neckLook.ts';
 import { describePiece } from './piece.ts';
 import { borderBlur } from './sharpness.ts';
 import type { Traced } from './types.ts';
@@ -30,10 +32,11 @@ export function trace(mask: CopperMask, sheet?: SquaredSheet): Traced {
     baseMm,
     labels,
     pieces,
-    necks: pieces.flatMap(necksOf),
+    necks: pieces.flatMap(necksOf).map((neck) => (sheet ? lookAtNeck(neck, mask, sheet) : neck)),
     clearances: near,
     crossings: sheet ? crossingsOf(pieces, labels, near, mask, sheet, blurPx, smallestGapMm) : [],
     smallestGapMm,
+    ...(sheet ? { blind: blindMap(sheet) } : {}),
   };
 }
 

@@ -16,6 +16,9 @@ export interface Neck {
   widthMm: number;
   /** Usual width of the strip around it. */
   usualMm: number;
+  /** 0..1: how sure the copper left is, and the share of what is missing beside it that looks like the paper round it; absent where no picture tells. */
+  sure?: number;
+  paper?: number;
 }
 
 /** One stretch of a centre-line between junctions or ends. */
@@ -69,6 +72,15 @@ export interface Crossing {
   glare: number;
 }
 
+/** Cells of the sheet, 1 = burnt out or black: what lies there the picture does not tell. Row-major. */
+export interface BlindMap {
+  columns: number;
+  rows: number;
+  cellMm: number;
+  originMm: Point;
+  cells: Uint8Array;
+}
+
 /** Copper under a lamp, cell or patch that splits what the mask shows. */
 export interface Traced {
   width: number;
@@ -84,4 +96,6 @@ export interface Traced {
   crossings: Crossing[];
   /** The narrowest gap that this photograph can show, mm. */
   smallestGapMm: number;
+  /** Absent where no picture was given. */
+  blind?: BlindMap;
 }

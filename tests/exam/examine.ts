@@ -1,5 +1,5 @@
 import { check } from '../../src/check/index.ts';
-import type { Checked } from '../../src/check/index.ts';
+import type { CheckOptions, Checked } from '../../src/check/index.ts';
 import type { Photo } from '../../src/photo/index.ts';
 import { decodePhoto } from '../../src/photo/decodeNode.ts';
 import type { Outline } from '../../src/sheet/index.ts';
@@ -32,11 +32,12 @@ export interface Row {
 export async function examine(
   entry: Entry,
   mode: Mode,
+  options: CheckOptions = {},
 ): Promise<{ row: Row; checked?: Checked; photo?: Photo }> {
   const row: Row = { name: entry.name, mode, conditions: entry.conditions };
   try {
     const photo = await decodePhoto(entry.photoPath);
-    const checked = await check(photo, entry.card, outlineFor(entry, mode));
+    const checked = await check(photo, entry.card, { ...options, ...outlineFor(entry, mode) });
     return { row: { ...row, ...score(entry, checked) }, checked, photo };
   } catch (e) {
     return { row: { ...row, error: e instanceof Error ? (e.stack ?? e.message) : String(e) } };

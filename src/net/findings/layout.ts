@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/index.ts';
-import type { Clearance } from '../../trace/index.ts';
+import type { Clearance, Neck } from '../../trace/index.ts';
 import { contactPlace, flapOver } from '../../parts/index.ts';
 import { netAt, type Case } from '../case.ts';
 import { cellOver, covered, inLampShadow, lampOver, onSheet, sheetAt } from '../covered.ts';
@@ -59,14 +59,23 @@ export function narrowNecks(found: Case): Finding[] {
     .sort((a, b) => a.widthMm - b.widthMm)
     .filter(({ widthMm, usualMm }) => widthMm < card.limits.neck_ratio * usualMm && widthMm > 0)
     .filter(({ at, piece }) => !covered(card, at) && !inLampShadow(card, at) && carries(found, piece, at))
-    .map(({ at, widthMm, usualMm, piece }) => ({
+    .map(({ at, widthMm, usualMm, piece, sure, paper }) => ({
       ...remark(found, 'narrow-neck', at, 'check'),
       sizeMm: widthMm,
-      certainty: sureOf(found, [piece], widthMm < 0.2 ? 0.6 : 0.85),
+      certainty: neckCertainty(found, { at, widthMm, usualMm, piece, sure, paper }),
       nets: [netAt(found, piece, at)],
       facts: { usual: usualMm },
     }))
     .filter(apart(found));
+}
+
+/** What the photograph must show of a neck: copper in what is left (of 1), paper in this share of what lacks. */
+const sureNeck = 0.7;
+const nickPaper = 0.5;
+
+function neckCertainty(found: Case, { piece, widthMm, sure = 1, paper = 1 }: Neck): number {
+  if (sure < sureNeck || paper < nickPaper) return doubtful;
+  return sureOf(found, [piece], widthMm < 0.2 ? 0.6 : 0.85);
 }
 
 /** Whether the copper on both sides of a place leads on for some way: a spur's root is no neck. */

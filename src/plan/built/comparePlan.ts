@@ -15,6 +15,8 @@ import type { PlanComparison, StripStanding } from './types.ts';
 /** Fewer than this share of the strips laid: the card is half built, and what is not laid is no fault. */
 const FINISHED = 0.7;
 const LAMP_BODY_MM = 3;
+/** Chance that a strip is missing where the photograph is burnt out or black: it asks for a look. */
+const BLIND = 0.4;
 /** A hand lays a strip this near to its plan: copper so near belongs to it. */
 const OWN_SLACK_MM = 0.8;
 
@@ -28,7 +30,7 @@ export function comparePlan(traced: Traced, card: Card): PlanComparison {
   const ribbons = strips.map(ribbonOf);
   const owners = ownership(ribbons, OWN_SLACK_MM, traced);
   const standings = strips.map((strip, k) => standingOf(strip, k, owners, covers, traced));
-  const seen = standings.filter(({ standing }) => standing !== 'unseen');
+  const seen = standings.filter(({ standing }) => standing !== 'unseen' && standing !== 'blind');
   const laid = seen.filter(({ standing }) => standing === 'laid' || standing === 'shifted').length;
   const halfBuilt = laid < FINISHED * seen.length;
   return {
@@ -72,6 +74,18 @@ function stripFinding(strip: PlanStrip, { standing, shiftMm }: StripStanding, ha
       },
     ];
   }
+  if (standing === 'blind')
+    return [
+      {
+        ...common,
+        kind: 'missing-strip',
+        at,
+        sizeMm: lengthOf(strip.path),
+        certainty: BLIND,
+        weight: 'check',
+        facts: { strip: strip.id, stillToLay: false },
+      },
+    ];
   if (standing !== 'to-lay') return [];
   return [
     {

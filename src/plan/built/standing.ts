@@ -1,6 +1,6 @@
 import type { PlanStrip } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import type { Traced } from '../../trace/index.ts';
+import { isBlind, type Traced } from '../../trace/index.ts';
 import { walk } from '../strip/ribbon.ts';
 import { pieceAt } from './copperAt.ts';
 import type { Ownership } from './ownership.ts';
@@ -27,6 +27,8 @@ const ABSENT = 0.35;
 const GAIN = 0.12;
 const MIDDLE = 1;
 const LEAST_SEEN = 4;
+/** A strip of which the photograph shows less is not told. */
+const LEAST_SHARE = 0.25;
 /** So well in place that no search is needed. */
 const PLAIN = 0.85;
 
@@ -52,7 +54,10 @@ export function standingOf(
   const read = (move: Point) => readingOf(probes, move, others, traced);
   const base = { id: strip.id, net: strip.net, shiftMm: [0, 0] as Point };
   const here = read([0, 0]);
-  if (here.seen < LEAST_SEEN) return { ...base, standing: 'unseen', covered: 0 };
+  if (here.seen < LEAST_SEEN || here.seen < LEAST_SHARE * probes.length) {
+    const blind = probes.filter(({ inside }) => isBlind(traced, inside[MIDDLE])).length;
+    return { ...base, standing: blind >= LEAST_SEEN ? 'blind' : 'unseen', covered: 0 };
+  }
   if (here.score >= PLAIN) return { ...base, standing: 'laid', covered: here.inside };
   const best = bestMove(read);
   const moved = Math.hypot(...best.move) >= LEAST_SHIFT_MM && best.score > here.score + GAIN;

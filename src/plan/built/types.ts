@@ -2,7 +2,7 @@ import type { Point } from '../../geometry/index.ts';
 import type { Finding } from '../../net/index.ts';
 
 /** How a planned strip stands in the build. */
-export type Standing = 'laid' | 'partly' | 'shifted' | 'to-lay' | 'unseen';
+export type Standing = 'laid' | 'partly' | 'shifted' | 'to-lay' | 'unseen' | 'blind';
 
 export interface StripStanding {
   id: string;

@@ -146,6 +146,9 @@ export const planWords: Catalogue['plan'] = {
       press: 'schließt einen Kontakt',
       stroke: 'wird längs der Kontakte gestrichen',
     },
+    liesOn: 'Liegt auf',
+    onBase: 'dem Grundblatt',
+    onFlap: (id) => `Klappe ${id}, Unterseite aufgeklappt`,
     beneath: 'Leiterbahnen, die darunter laufen',
     standing: {
       laid: 'gelegt',
@@ -153,6 +156,7 @@ export const planWords: Catalogue['plan'] = {
       shifted: 'daneben gelegt',
       'to-lay': 'noch zu legen',
       unseen: 'nicht gesehen',
+      blind: 'im Foto überstrahlt oder schwarz: nicht zu erkennen',
     },
 
     checksHeading: 'Was die Prüfung dazu sagt',

@@ -143,6 +143,9 @@ export const planWords = {
       press: 'closes a contact',
       stroke: 'is stroked along contacts',
     },
+    liesOn: 'Lies on',
+    onBase: 'the base',
+    onFlap: (id: string) => `flap ${id}, its underside opened flat`,
     beneath: 'Strips that run beneath it',
     standing: {
       laid: 'laid',
@@ -150,6 +153,7 @@ export const planWords = {
       shifted: 'laid beside its place',
       'to-lay': 'still to lay',
       unseen: 'not seen',
+      blind: 'burnt out or black in the photograph: cannot tell',
     },
 
     checksHeading: 'What the check says of it',

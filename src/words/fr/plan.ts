@@ -148,6 +148,9 @@ export const planWords: Catalogue['plan'] = {
       press: 'ferme un contact',
       stroke: 'est balayé le long de contacts',
     },
+    liesOn: 'Posée sur',
+    onBase: 'la base',
+    onFlap: (id) => `le rabat ${id}, dessous ouvert à plat`,
     beneath: 'Pistes qui passent dessous',
     standing: {
       laid: 'posée',
@@ -155,6 +158,7 @@ export const planWords: Catalogue['plan'] = {
       shifted: 'posée à côté de sa place',
       'to-lay': 'encore à poser',
       unseen: 'non vue',
+      blind: 'brûlé ou noir sur la photo : impossible à dire',
     },
 
     checksHeading: 'Ce qu’en dit le contrôle',
