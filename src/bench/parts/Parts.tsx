@@ -10,6 +10,7 @@ import { UndoLine } from '../page/UndoLine.tsx';
 import { change, useBench } from '../state/store.ts';
 import { SquaredSurface } from '../surface/SquaredSurface.tsx';
 import { PartList } from './PartList.tsx';
+import { PatchesAndFlaps } from './PatchesAndFlaps.tsx';
 import { PartMarks } from './PartMarks.tsx';
 import './parts.css';
 import { ProposedList } from './ProposedList.tsx';
@@ -67,6 +68,7 @@ export default function Parts() {
       <UndoLine />
       <ProposedList proposed={proposed} />
       <PartList card={card} part={part} />
+      <PatchesAndFlaps card={card} />
       <WrittenLabels shown={shown} card={card} />
     </Sheet>
   );

@@ -3,6 +3,7 @@ import { planWords } from '../../words/plan.ts';
 import { LengthField } from '../page/LengthField.tsx';
 import { PlaceFields } from '../parts/PlaceFields.tsx';
 import { editCard } from '../state/editCard.ts';
+import { useBench } from '../state/store.ts';
 import { NetField } from './NetField.tsx';
 import type { Picked } from './picked.ts';
 import { changeStrip, moveCorner, moveStrip, removeCorner, removeStrip } from './planEdits.ts';
@@ -17,6 +18,7 @@ interface Props {
 export function StripEditor({ strip, corner, pick }: Props) {
   const { page: text } = planWords;
   const { id, net, width_mm, path } = strip;
+  const flaps = useBench(({ card }) => card.flaps);
   const set = (part: Partial<PlanStrip>) => editCard((card) => changeStrip(card, id, part));
   const remove = () => {
     editCard((card) => removeStrip(card, id));
@@ -33,6 +35,19 @@ export function StripEditor({ strip, corner, pick }: Props) {
           mostMm={50}
           take={(value) => set({ width_mm: value })}
         />
+        {flaps.length > 0 && (
+          <label className="field">
+            <span>{text.liesOn}</span>
+            <select value={strip.on} onChange={({ target }) => set({ on: target.value })}>
+              <option value="base">{text.onBase}</option>
+              {flaps.map((flap) => (
+                <option key={flap.id} value={flap.id}>
+                  {text.onFlap(flap.id)}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
       </div>
       <details open={corner !== undefined || undefined}>
         <summary>{text.corners}</summary>

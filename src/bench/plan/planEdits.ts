@@ -1,5 +1,5 @@
 import type { Card, Flap, Patch, PlanStrip } from '../../card/index.ts';
-import type { Point } from '../../geometry/index.ts';
+import { insideRing, type Point } from '../../geometry/index.ts';
 import type { OpenCrossing } from '../../plan/index.ts';
 import { pair, removePart } from '../parts/partEdits.ts';
 import type { Picked } from './picked.ts';
@@ -35,11 +35,17 @@ export function setStrips(card: Card, strips: PlanStrip[]): Card {
   return { ...card, patches, plan: { ...(card.plan ?? emptyPlan), strips } };
 }
 
-/** Adds a strip under the next free name. */
+/** Adds a strip under the next free name, on the sheet over which it is drawn. */
 export function addStrip(card: Card, strip: Omit<PlanStrip, 'id' | 'on'>): { card: Card; id: string } {
   const strips = stripsOf(card);
   const id = freeName('S', strips);
-  return { card: setStrips(card, [...strips, { ...strip, id, on: 'base' }]), id };
+  return { card: setStrips(card, [...strips, { ...strip, id, on: sheetUnder(card, strip.path) }]), id };
+}
+
+/** The flap, opened flat, over which a path runs from end to end; else the base. */
+function sheetUnder({ flaps }: Card, path: readonly Point[]): string {
+  const middles = path.slice(1).map(([x, y], k): Point => [(x + path[k][0]) / 2, (y + path[k][1]) / 2]);
+  return flaps.find(({ outline }) => middles.every((p) => insideRing(p, outline)))?.id ?? 'base';
 }
 
 export function changeStrip(card: Card, id: string, part: Partial<PlanStrip>): Card {

@@ -28,7 +28,7 @@ export function SheetPlace({ photo, done }: { photo: CardPhoto; done(): void }) 
   const { width, height, fold } = sheetFrame(card, photo);
   const corners = photo.corners_px ?? found ?? (picture && inset(picture));
   const points = useMemo(
-    () => corners && [...corners, ...(fold ? onPhoto(corners, { width, height }, fold) : [])],
+    () => corners && [...corners, ...(fold ? gripsOnPhoto(corners, { width, height }, fold) : [])],
     // eslint-disable-next-line react-hooks/exhaustive-deps -- the same places are the same points
     [JSON.stringify([corners, width, height, fold])],
   );
@@ -38,7 +38,7 @@ export function SheetPlace({ photo, done }: { photo: CardPhoto; done(): void }) 
     if (i < 4) return set({ corners_px: quad.map(pair) as NonNullable<CardPhoto['corners_px']> });
     const toSheet = invertHomography(homographyFromQuad(quad, { width, height }));
     const [a, b] = moved.slice(4).map((p) => applyHomography(toSheet, p));
-    set({ fold: [rounded(a), rounded(b)] });
+    set({ fold: [rounded(beyond(b, a)), rounded(beyond(a, b))] });
   };
   const { sheets } = foldWords;
   const { square } = benchWords;
@@ -53,11 +53,12 @@ export function SheetPlace({ photo, done }: { photo: CardPhoto; done(): void }) 
             size={picture}
             points={points}
             names={[...square.corners, ...sheets.foldEnds]}
+            looks={onFold}
             lay={lay}
             marks={(now, view) => (
               <>
                 <BaseFrame corners={now.slice(0, 4)} view={view} />
-                {now.length > 4 && <FoldLine ends={now.slice(4)} view={view} />}
+                {now.length > 4 && <FoldLine grips={now.slice(4)} view={view} />}
               </>
             )}
           />
@@ -110,8 +111,12 @@ export function SheetPlace({ photo, done }: { photo: CardPhoto; done(): void }) 
 
 type Fold = NonNullable<CardPhoto['fold']>;
 
-function FoldLine({ ends, view }: { ends: readonly Point[]; view: View }) {
-  const d = `M${ends.map((end) => toScreen(view, end).join(' ')).join('L')}`;
+/** Handles stand so far along the fold from its ends, apart from the corners, at which folds mostly end. */
+const gripShare = 0.2;
+const onFold = ['', '', '', '', 'on-fold', 'on-fold'];
+
+function FoldLine({ grips: [a, b], view }: { grips: readonly Point[]; view: View }) {
+  const d = `M${[beyond(b, a), beyond(a, b)].map((end) => toScreen(view, end).join(' ')).join('L')}`;
   return (
     <g className="fold-line">
       <path className="under" d={d} />
@@ -120,10 +125,17 @@ function FoldLine({ ends, view }: { ends: readonly Point[]; view: View }) {
   );
 }
 
-/** The fold line of a sheet's own frame, mm, on its photograph, px. */
-function onPhoto(corners: Quad, size: { width: number; height: number }, [a, b]: Segment): Point[] {
+/** Where the handles of a sheet's fold line, mm, stand on its photograph, px. */
+function gripsOnPhoto(corners: Quad, size: { width: number; height: number }, [a, b]: Segment): Point[] {
   const toPhoto = homographyFromQuad(corners, size);
-  return [applyHomography(toPhoto, a), applyHomography(toPhoto, b)];
+  const along = (share: number): Point => [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])];
+  return [gripShare, 1 - gripShare].map((share) => applyHomography(toPhoto, along(share)));
+}
+
+/** The end of the fold beyond a handle, seen from the other. */
+function beyond([ax, ay]: Point, [bx, by]: Point): Point {
+  const more = gripShare / (1 - 2 * gripShare);
+  return [bx + more * (bx - ax), by + more * (by - ay)];
 }
 
 /** Corners to begin with where none are known: a tenth inside the picture. */

@@ -18,6 +18,8 @@ interface Props {
   /** Where the handles stand, px of the photograph. */
   points: readonly Point[];
   names: readonly string[];
+  /** A class beside each handle's own. */
+  looks?: readonly string[];
   /** Takes all points once a drag or a row of keys has ended. @param i the one that was moved */
   lay(points: Point[], i: number): void;
   /** Drawn over the photograph as the points lie now. */
@@ -25,7 +27,7 @@ interface Props {
 }
 
 /** A photograph with places on it, to be dragged or moved by keys, with a loupe. */
-export function HandleSurface({ label, url, size, points, names, lay, marks }: Props) {
+export function HandleSurface({ label, url, size, points, names, looks, lay, marks }: Props) {
   const [draft, setDraft] = useState<Point[]>();
   const [active, setActive] = useState<number>();
   const handles = useRef<(HTMLButtonElement | null)[]>([]);
@@ -76,7 +78,7 @@ export function HandleSurface({ label, url, size, points, names, lay, marks }: P
               key={i}
               ref={(element) => void (handles.current[i] = element)}
               type="button"
-              className="corner"
+              className={`corner ${looks?.[i] ?? ''}`}
               style={place(toScreen(view, point))}
               aria-label={`${names[i]}, ${words.square.cornerAt(point[0], point[1])}`}
               aria-description={words.square.cornerKeys}

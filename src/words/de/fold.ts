@@ -13,6 +13,11 @@ export const foldWords: Catalogue['fold'] = {
     settle: (within) =>
       `Ist es dieselbe Karte, mit den Ecken in der richtigen Reihenfolge? Dann liegt, was beide zeigen, auf ${within} beisammen.`,
   },
+  inParts: {
+    heading: 'Isolierstücke und Klappen',
+    none: 'Noch keine. Ein Isolierstück trennt zwei Streifen, die sich kreuzen; eine Klappe schließt Kontakte oder drückt auf die Zelle.',
+    edit: 'Im Schritt Plan zeichnen und ändern',
+  },
   sheets: {
     heading: 'Weitere Blätter dieser Karte',
     which: 'Das Foto zeigt',
@@ -25,7 +30,7 @@ export const foldWords: Catalogue['fold'] = {
     place: (name) => `Ecken und Falzlinie von ${name}`,
     placeLabel: (name) => `${name} mit den Ecken des Blatts und seiner Falzlinie`,
     placeFold:
-      'Zieh die vier Ecken auf die des Blatts und die beiden Enden der gestrichelten Linie auf seinen Falz, oder gib sie in Zahlen an: mm von der linken oberen Ecke des Blatts aus.',
+      'Zieh die vier Ecken auf die des Blatts und die beiden blauen Griffe auf seinen Falz, oder gib dessen Enden in Zahlen an: mm von der linken oberen Ecke des Blatts aus.',
     placeCorners: 'Zieh die vier Ecken auf die des Blatts und gib seine Größe an.',
     foldEnds: ['Erstes Ende des Falzes', 'Zweites Ende des Falzes'],
     foldAsDrawn: 'Falzlinie wie im Plan gezeichnet',

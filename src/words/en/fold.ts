@@ -12,6 +12,11 @@ export const foldWords = {
     settle: (within: string) =>
       `Is this the same card, with its corners in the right order? Then what both show lies within ${within}.`,
   },
+  inParts: {
+    heading: 'Patches and flaps',
+    none: 'None yet. A patch parts two strips that cross; a flap closes contacts or presses the cell.',
+    edit: 'Draw and change them in step Plan',
+  },
   sheets: {
     heading: 'Other sheets of this card',
     which: 'The photograph shows',
@@ -24,7 +29,7 @@ export const foldWords = {
     place: (name: string) => `Corners and fold line of ${name}`,
     placeLabel: (name: string) => `${name} with the corners of its sheet and its fold line`,
     placeFold:
-      'Drag the four corners onto those of the sheet and the two ends of the dashed line onto its fold, or give them by numbers: mm from the sheet’s own top-left corner.',
+      'Drag the four corners onto those of the sheet and the two blue handles along its fold, or give its ends by numbers: mm from the sheet’s own top-left corner.',
     placeCorners: 'Drag the four corners onto those of the sheet, and give its size.',
     foldEnds: ['First end of the fold', 'Second end of the fold'],
     foldAsDrawn: 'Fold line as drawn in the plan',

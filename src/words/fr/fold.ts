@@ -13,6 +13,11 @@ export const foldWords: Catalogue['fold'] = {
     settle: (within) =>
       `Est-ce la même carte, ses coins dans le bon ordre\u00a0? Alors ce que les deux montrent est à moins de ${within}.`,
   },
+  inParts: {
+    heading: 'Pièces isolantes et rabats',
+    none: 'Aucun pour l’instant. Une pièce isolante sépare deux bandes qui se croisent\u00a0; un rabat ferme des contacts ou appuie sur la pile.',
+    edit: 'Les dessiner et les modifier à l’étape Plan',
+  },
   sheets: {
     heading: 'Autres feuilles de cette carte',
     which: 'La photo montre',
@@ -25,7 +30,7 @@ export const foldWords: Catalogue['fold'] = {
     place: (name) => `Coins et ligne de pli de ${name}`,
     placeLabel: (name) => `${name} avec les coins de sa feuille et sa ligne de pli`,
     placeFold:
-      'Tirez les quatre coins sur ceux de la feuille et les deux bouts de la ligne tiretée sur son pli, ou donnez-les en chiffres\u00a0: en mm depuis le coin supérieur gauche de la feuille.',
+      'Tirez les quatre coins sur ceux de la feuille et les deux poignées bleues sur son pli, ou donnez ses bouts en chiffres\u00a0: en mm depuis le coin supérieur gauche de la feuille.',
     placeCorners: 'Tirez les quatre coins sur ceux de la feuille, puis donnez sa taille.',
     foldEnds: ['Premier bout du pli', 'Second bout du pli'],
     foldAsDrawn: 'Ligne de pli comme sur le plan',
