@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Quad } from '../../src/geometry/index.ts';
 import type { Photo } from '../../src/photo/index.ts';
 import { findOutline } from '../../src/sheet/index.ts';
+import { baseMap } from '../../src/sheet/learned/index.ts';
+import { outsideEdge } from '../../src/sheet/outline/outsideEdge.ts';
 import { cornerErrorMm } from './cornerErrorMm.ts';
 import { shoot } from './scenes/shoot.ts';
 
@@ -77,6 +79,13 @@ describe('findOutline', () => {
     expect((await findOutline(photo, { width: 105, height: 148 }))?.certainty ?? 0).toBeLessThan(0.2);
   });
 
+  it('does not believe a mount of the same black, a corner of it off the picture', async () => {
+    const { photo, base, corners } = await shoot(61007, true);
+    const found = await findOutline(photo, base, { baseMap: await baseMap(photo) });
+    const right = cornerErrorMm(found!.cornersPx, corners, base) < 1;
+    expect(right || found!.certainty < 0.5).toBe(true);
+  });
+
   it('heeds a base map where the edges leave it in doubt', async () => {
     const { photo, base, corners } = await shoot(50001);
     const map = { width: 112, height: 84, prob: new Float32Array(112 * 84) };
@@ -89,5 +98,31 @@ describe('findOutline', () => {
       for (let i = 0; i < 112; i++) map.prob[j * 112 + i] = Number(inside(10 * i + 5, 10 * j + 5));
     const found = await findOutline(photo, base, { baseMap: map });
     expect(cornerErrorMm(found!.cornersPx, corners, base)).toBeLessThan(1);
+  });
+});
+
+describe('outsideEdge', () => {
+  /** White paper, 500 x 400 px at (100, 100), on a dark table, with a faint rule near its lower side. 8 px/mm. */
+  function ruledPaper(): Photo {
+    const [width, height] = [700, 600];
+    const rgba = new Uint8Array(width * height * 4).fill(255);
+    for (let y = 0; y < height; y++)
+      for (let x = 0; x < width; x++) {
+        const paper = x >= 100 && x < 600 && y >= 100 && y < 500;
+        const grey = paper ? (y >= 486 && y < 489 ? 190 : 235) : 70;
+        rgba.fill(grey, 4 * (y * width + x), 4 * (y * width + x) + 3);
+      }
+    return { name: 'ruled', width, height, rgba };
+  }
+  const down = (to: number): Quad => [
+    [100, 100],
+    [600, 100],
+    [600, to],
+    [100, to],
+  ];
+
+  it('sees the border outside of a rule that was taken for it, and nothing outside of the border', () => {
+    expect(outsideEdge(ruledPaper(), down(487), 0, 8)).toBeGreaterThan(0.8);
+    expect(outsideEdge(ruledPaper(), down(500), 0, 8)).toBeLessThan(0.2);
   });
 });

@@ -12,6 +12,7 @@ import { fitSides } from './fitSides.ts';
 import type { FittedSides } from './fitSides.ts';
 import { findLines, mergeScales } from './lines.ts';
 import type { Line } from './lines.ts';
+import { outsideEdge } from './outsideEdge.ts';
 import { poseMisfit } from './pose.ts';
 import { candidateQuads } from './quads.ts';
 import { quarter, workPicture } from './work.ts';
@@ -113,11 +114,26 @@ function proposal(
   const misfit = base ? poseMisfit(fit.cornersPx, base, centre, long).misfit : 0.05;
   const residualMm = fit.residualPx / pxPerMm;
   const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm, maps);
-  const certainty = certaintyOf(features);
+  const certainty = certaintyOf(features) * (doubtful(photo, fit, pxPerMm) ? doubt : 1);
   return {
     features,
     outline: { cornersPx: pictureUp(fit.cornersPx, base), certainty, k1: fit.k1, residualMm },
   };
+}
+
+/** What the weights have seen too seldom to learn leaves this much of the certainty: too little to be believed. */
+const doubt = 0.4;
+/** A corner this far off the picture, in parts of its long side, is not seen. */
+const offPicture = 0.005;
+/** Where so much of a side has a stronger edge just outside of it, that edge may be the border. */
+const mostOutside = 0.6;
+
+/** A corner off the picture, or a rule or fold taken for the border beside it. */
+function doubtful(photo: Photo, { cornersPx, k1 }: FittedSides, pxPerMm: number): boolean {
+  const { width, height } = photo;
+  const beyond = Math.max(...cornersPx.map(([x, y]) => Math.max(-x, -y, x - width, y - height)));
+  if (beyond > offPicture * Math.max(width, height)) return true;
+  return outsideEdge(photo, cornersPx, k1, pxPerMm) > mostOutside;
 }
 
 function perimeter(q: Quad): number {
