@@ -92,12 +92,12 @@ function Row({ card: { name, file, verdict, findings, why } }: { card: ClassCard
   return (
     <tr className={verdict}>
       <th scope="row">{name}</th>
-      <td>
+      <td colSpan={verdict ? 1 : 3}>
         {file ? words.waiting : words.verdicts[verdict ?? 'none']}
         {why && <small>{why}</small>}
       </td>
-      <td>{verdict && findings.filter(holds).length}</td>
-      <td>{verdict && toCheck}</td>
+      {verdict && <td>{findings.filter(holds).length}</td>}
+      {verdict && <td>{toCheck}</td>}
     </tr>
   );
 }

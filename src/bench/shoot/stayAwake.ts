@@ -6,10 +6,13 @@
  */
 export function stayAwake(): () => void {
   let lock: WakeLockSentinel | undefined;
+  let asking = false;
   let over = false;
   const take = async () => {
-    if (over || document.visibilityState !== 'visible' || (lock && !lock.released)) return;
+    if (over || asking || document.visibilityState !== 'visible' || (lock && !lock.released)) return;
+    asking = true;
     lock = await navigator.wakeLock?.request('screen').catch(() => undefined);
+    asking = false;
     if (over) await lock?.release();
   };
   const again = () => void take();
