@@ -9,7 +9,7 @@ import { extraCopper } from './extra.ts';
 import { shiftedLamps } from './lampPlaces.ts';
 import { ownership } from './ownership.ts';
 import type { Cover } from './standing.ts';
-import { standingOf } from './standing.ts';
+import { standingsOf } from './standings.ts';
 import type { PlanComparison, StripStanding } from './types.ts';
 
 /** Fewer than this share of the strips laid: the card is half built, and what is not laid is no fault. */
@@ -29,7 +29,7 @@ export function comparePlan(traced: Traced, card: Card): PlanComparison {
   const covers = coversOf(card);
   const ribbons = strips.map(ribbonOf);
   const owners = ownership(ribbons, OWN_SLACK_MM, traced);
-  const standings = strips.map((strip, k) => standingOf(strip, k, owners, covers, traced));
+  const standings = standingsOf(strips, owners, covers, traced);
   const seen = standings.filter(({ standing }) => standing !== 'unseen' && standing !== 'blind');
   const laid = seen.filter(({ standing }) => standing === 'laid' || standing === 'shifted').length;
   const halfBuilt = laid < FINISHED * seen.length;

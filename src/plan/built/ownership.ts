@@ -15,8 +15,22 @@ export interface Ownership {
 
 export const SEVERAL = 65535;
 
-/** Paints every ribbon, widened by `beyond` mm a side, stretch by stretch: a rail's box is most of the sheet. */
+/** The last two by what they were made of: the plan's own, which outlasts many taps, and those with the lamps. */
+const kept = new Map<string, Ownership>();
+
+/** Which ribbon, widened by `beyond` mm a side, has which place. */
 export function ownership(ribbons: Ribbon[], beyond: number, traced: Traced, cellsPerMm = 4): Ownership {
+  const { width, height, pxPerMm, originMm } = traced;
+  const of = JSON.stringify([ribbons, beyond, width, height, pxPerMm, originMm, cellsPerMm]);
+  const owners = kept.get(of) ?? paintAll(ribbons, beyond, traced, cellsPerMm);
+  kept.delete(of);
+  kept.set(of, owners);
+  for (const oldest of kept.keys()) if (kept.size > 2) kept.delete(oldest);
+  return owners;
+}
+
+/** Stretch by stretch: a rail's box is most of the sheet. */
+function paintAll(ribbons: Ribbon[], beyond: number, traced: Traced, cellsPerMm: number): Ownership {
   const width = Math.ceil((traced.width / traced.pxPerMm) * cellsPerMm);
   const height = Math.ceil((traced.height / traced.pxPerMm) * cellsPerMm);
   const owner = new Uint16Array(width * height);
@@ -28,7 +42,7 @@ export function ownership(ribbons: Ribbon[], beyond: number, traced: Traced, cel
   return owners;
 }
 
-/** One stretch: square at its ends, round at the corner where it begins. Plain sums, for this runs at every tap. */
+/** One stretch: square at its ends, round at the corner where it begins. Plain sums, for this runs at every change of the plan. */
 function paint(
   { width, height, cellsPerMm, originMm: [ox, oy], owner }: Ownership,
   stretch: Segment,

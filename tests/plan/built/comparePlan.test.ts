@@ -38,6 +38,21 @@ describe('a build as planned', () => {
   });
 });
 
+describe('a part laid elsewhere', () => {
+  it('leaves the same to say as a look at everything anew', () => {
+    const card = smallCard();
+    const ribbons = planned(card);
+    ribbons.delete('minus 2');
+    const traced = laid(card, ribbons.values());
+    comparePlan(traced, card);
+    const lamps = card.lamps.map((lamp) => ({ ...lamp, plus: lamp.minus, minus: lamp.plus }));
+    const [x, y] = card.plan!.strips.find(({ id }) => id === 'minus 2')!.path[0];
+    const over = { ...card, lamps: [{ ...lamps[0], plus: [x, y] as const, minus: [x + 3, y] as const }] };
+    for (const other of [{ ...card, lamps }, over, card])
+      expect(comparePlan(traced, other)).toEqual(comparePlan({ ...traced }, other));
+  });
+});
+
 describe('a build with one fault', () => {
   it('names a strip that is missing', () => {
     const card = smallCard();
