@@ -28,7 +28,7 @@ export async function checkCommand(
 ): Promise<number> {
   const { files, values, flags } = readArguments('check', args, {
     values: ['card', 'again', 'journal', 'mask', 'squared', 'report'],
-    flags: ['json', 'summary'],
+    flags: ['json', 'summary', 'labels'],
   });
   const outputs = { mask: values.get('mask'), squared: values.get('squared'), report: values.get('report') };
   checkOutputs(outputs);
@@ -45,6 +45,7 @@ export async function checkCommand(
     again,
     sheets,
     card,
+    labels: flags.has('labels'),
     outputs: outputsOf(outputs, photo, single),
   }));
   const outcomes: Outcome[] = [];

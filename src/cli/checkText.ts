@@ -1,5 +1,7 @@
 import { cliWords } from '../words/cli.ts';
+import { labelWords } from '../words/labels.ts';
 import { findingWords } from '../words/findings.ts';
+import { length } from '../words/lengths.ts';
 import { decimal } from '../words/numbers.ts';
 import type { Answer } from './job.ts';
 
@@ -17,8 +19,18 @@ export function fullText({ photo, status, json }: Answer): string[] {
       `     ${f.do}`,
     ]),
     ...(json.scale?.say ? [json.scale.say] : []),
+    ...(json.labels ? labelLines(json.labels) : []),
     ...(json.not_seen.length > 0 ? [cliWords.notSeen, ...json.not_seen.map((s) => `   - ${s}`)] : []),
   ];
+}
+
+/** What was read off the sheet. */
+function labelLines({ upside_down, read }: NonNullable<Json['labels']>): string[] {
+  const lines = read.map(
+    ({ text, x_mm, y_mm, certainty }) =>
+      `   - "${text}" ${findingWords.place(length(x_mm), length(y_mm))}, ${cliWords.sure(decimal(certainty, 2))}`,
+  );
+  return [cliWords.labels(read.length), ...(upside_down ? [labelWords.upsideDown] : []), ...lines];
 }
 
 /** One photograph's answer in one line. */

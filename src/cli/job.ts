@@ -10,6 +10,7 @@ import type { CheckJson } from '../record/index.ts';
 import { cliWords } from '../words/cli.ts';
 import type { SheetFile } from './cardPhotos.ts';
 import { copperWords } from '../words/copper.ts';
+import { labelsOf, type LabelsJson } from './labels.ts';
 import type { Outputs } from './outputNames.ts';
 import { writeOutputs } from './writeOutputs.ts';
 
@@ -21,6 +22,8 @@ export interface Job {
   /** Photographs of the card's other sheets. */
   sheets?: SheetFile[];
   card?: Card;
+  /** Reads what is written on the sheet too. */
+  labels?: boolean;
   outputs: Outputs;
 }
 
@@ -29,7 +32,13 @@ export interface Answer {
   photo: string;
   /** 0 clear, 1 findings that hold, 2 could not check. */
   status: 0 | 1 | 2;
-  json?: CheckJson & { outline_certainty: number; readable: number; shots?: ShotJson[]; scale?: ScaleJson };
+  json?: CheckJson & {
+    outline_certainty: number;
+    readable: number;
+    shots?: ShotJson[];
+    scale?: ScaleJson;
+    labels?: LabelsJson;
+  };
   /** Why it could not be checked. */
   why?: string;
 }
@@ -48,7 +57,9 @@ export async function runJob(job: Job, onStage?: (stage: StageName) => void): Pr
     const checked = await check(named, job.card ?? bareCard(photo), { onStage }, again, sheets);
     checked.timingsMs.decode = decode;
     await writeOutputs(checked, job.outputs);
-    return answerOf(job.photo, checked);
+    const answer = answerOf(job.photo, checked);
+    if (job.labels && answer.json) answer.json.labels = await labelsOf(checked);
+    return answer;
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     return { photo: job.photo, status: 2, why };

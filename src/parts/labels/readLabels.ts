@@ -78,8 +78,25 @@ async function readBox(
     return first.means.kind === 'nothing' ? undefined : first;
   const spelt = await reader.read(picture, nameLetters(known));
   const second = { ...spelt, at, box, means: meaningOf(spelt.text, known) };
-  const best = isKnown(second, known) || first.means.kind === 'nothing' ? second : first;
-  return best.means.kind === 'nothing' ? undefined : best;
+  if (isKnown(second, known)) return second;
+  const best = first.means.kind === 'nothing' ? second : first;
+  if (best.means.kind === 'nothing') return undefined;
+  const trusted = sameName(first, second) && isWideEnough(best, heightMm);
+  return trusted ? best : { ...best, certainty: Math.min(best.certainty, doubted) };
+}
+
+/** A name that nobody expects is doubted where a second reading says otherwise. */
+const doubted = 0.5;
+
+function sameName({ means: a }: Label, { means: b }: Label): boolean {
+  return a.kind === 'lamp' && b.kind === 'lamp' && a.id === b.id;
+}
+
+/** Letters and digits are at least so wide for their height; more of them than fit were not there. */
+const leastAspect = 0.55;
+
+function isWideEnough({ box, text }: Label, heightMm: number): boolean {
+  return box.x1 - box.x0 >= leastAspect * heightMm * text.replace(/\s/g, '').length;
 }
 
 /** Whether a reading needs no second one: it is no name, or one that is expected. */

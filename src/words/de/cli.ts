@@ -5,7 +5,7 @@ export const cliWords: Catalogue['cli'] = {
 
   foilproof check FOTO... [--card KARTE.json] [--json] [--mask DATEI.png]
                           [--report DATEI.html|.pdf|.svg] [--squared DATEI.png]
-                          [--again ZWEITE_AUFNAHME] [--summary] [--journal DATEI]
+                          [--again ZWEITE_AUFNAHME] [--labels] [--summary] [--journal DATEI]
   foilproof check --card KARTE.json     die Fotos mehrerer Blätter, die die Karte nennt, zusammen
   foilproof compare --built A.png --plan B.png [--px-per-mm N] [--json]
   foilproof power KARTE.json [--json]
@@ -46,6 +46,12 @@ FOTO kann ein Ordner sein. Rückgabewert: 0 bereit, 1 Befunde, die aufhalten, 2 
     ]
       .filter(Boolean)
       .join(', '),
+  labels: (count) =>
+    count === 0
+      ? 'Vom Blatt wurde keine Beschriftung gelesen.'
+      : count === 1
+        ? '1 Beschriftung vom Blatt gelesen:'
+        : `${count} Beschriftungen vom Blatt gelesen:`,
   sure: (certainty) => `Sicherheit ${certainty}`,
   notSeen: 'Ein Foto kann nicht zeigen:',
   checking: (done, total) => `${done} von ${total} geprüft`,

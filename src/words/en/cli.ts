@@ -4,7 +4,7 @@ export const cliWords = {
 
   foilproof check PHOTO... [--card CARD.json] [--json] [--mask FILE.png]
                            [--report FILE.html|.pdf|.svg] [--squared FILE.png]
-                           [--again SECOND_SHOT] [--summary] [--journal FILE]
+                           [--again SECOND_SHOT] [--labels] [--summary] [--journal FILE]
   foilproof check --card CARD.json     the photographs of several sheets that the card names, together
   foilproof compare --built A.png --plan B.png [--px-per-mm N] [--json]
   foilproof power CARD.json [--json]
@@ -45,6 +45,12 @@ PHOTO may be a folder. Exit status: 0 clear, 1 findings that hold, 2 could not c
     ]
       .filter(Boolean)
       .join(', '),
+  labels: (count: number) =>
+    count === 0
+      ? 'No label was read off the sheet.'
+      : count === 1
+        ? '1 label read off the sheet:'
+        : `${count} labels read off the sheet:`,
   sure: (certainty: string) => `certainty ${certainty}`,
   notSeen: 'A photograph cannot show:',
   checking: (done: number, total: number) => `${done} of ${total} checked`,

@@ -5,7 +5,7 @@ export const cliWords: Catalogue['cli'] = {
 
   foilproof check PHOTO... [--card CARTE.json] [--json] [--mask FICHIER.png]
                            [--report FICHIER.html|.pdf|.svg] [--squared FICHIER.png]
-                           [--again SECONDE_PHOTO] [--summary] [--journal FICHIER]
+                           [--again SECONDE_PHOTO] [--labels] [--summary] [--journal FICHIER]
   foilproof check --card CARTE.json    les photos de plusieurs feuilles que nomme la carte, ensemble
   foilproof compare --built A.png --plan B.png [--px-per-mm N] [--json]
   foilproof power CARTE.json [--json]
@@ -46,6 +46,12 @@ PHOTO peut être un dossier. Code de sortie\u00a0: 0 bon, 1 des constats arrête
     ]
       .filter(Boolean)
       .join(', '),
+  labels: (count) =>
+    count === 0
+      ? 'Aucune inscription n’a été lue sur la feuille.'
+      : count === 1
+        ? '1 inscription lue sur la feuille\u00a0:'
+        : `${count} inscriptions lues sur la feuille\u00a0:`,
   sure: (certainty) => `certitude ${certainty}`,
   notSeen: 'Une photo ne peut montrer\u00a0:',
   checking: (done, total) => `${done} sur ${total} contrôlées`,
