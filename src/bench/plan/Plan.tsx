@@ -10,7 +10,10 @@ import '../parts/parts.css';
 import { BaseSize } from '../square/BaseSize.tsx';
 import { editCard } from '../state/editCard.ts';
 import { change, useBench } from '../state/store.ts';
+import { usePicture } from '../page/usePicture.ts';
 import { Artwork } from './Artwork.tsx';
+import { artworkOf } from './artworkEdits.ts';
+import { ArtworkHandles } from './ArtworkHandles.tsx';
 import { artworkTool, type Placing } from './artworkTool.ts';
 import { Compared } from './Compared.tsx';
 import { FrontCheck, type Front } from './FrontCheck.tsx';
@@ -78,8 +81,11 @@ export default function Plan() {
     else return;
     event.preventDefault();
   };
+  const picture = usePicture(artworkOf(card));
   const working =
-    tool === 'artwork' || placing ? artworkTool(placing, setPlacing, setMoved) : planTool(tool, desk);
+    tool === 'artwork' || placing
+      ? artworkTool(placing, setPlacing, setMoved, picture)
+      : planTool(tool, desk);
   const { page: text } = planWords;
   return (
     <div onKeyDown={onKey}>
@@ -102,6 +108,11 @@ export default function Plan() {
             fade={fade}
             wipe={front ? 0 : wipe}
             hidden={hidden}
+            handles={(view) =>
+              tool === 'artwork' &&
+              !placing &&
+              picture && <ArtworkHandles card={moved ?? card} picture={picture} view={view} />
+            }
           />
         }
       >

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import type { PlanChecks } from '../../plan/index.ts';
@@ -35,6 +36,7 @@ interface Props {
   fade: number;
   wipe: number;
   hidden: boolean;
+  handles?: (view: View) => ReactNode;
 }
 
 /** The base in mm: paper, artwork or photograph below, the plan above. */
@@ -92,6 +94,7 @@ export function PlanSurface(props: Props) {
         </>
       )}
       marks={marks}
+      handles={props.handles}
     />
   );
 }

@@ -1,6 +1,13 @@
 import type { Card, CardPhoto } from '../../card/index.ts';
 import type { Point, Quad } from '../../geometry/index.ts';
-import { baseSize, fitArtwork, layArtwork, scaleArtwork, shiftArtwork } from '../../plan/index.ts';
+import {
+  baseSize,
+  fitArtwork,
+  layArtwork,
+  pullArtwork,
+  scaleArtwork,
+  shiftArtwork,
+} from '../../plan/index.ts';
 import { call } from '../worker/client.ts';
 import { editCard } from '../state/editCard.ts';
 import { tellTrouble } from '../state/trouble.ts';
@@ -53,6 +60,13 @@ export function artworkScaled(card: Card, a: Point, b: Point, apartMm: number): 
 export function artworkLaid(card: Card, taps: Quad): Card {
   return placed(card, (corners) => layArtwork(corners, baseSize(card), taps));
 }
+
+/** Drawn out by one of the picture's own corners. */
+export function artworkPulled(card: Card, picture: Size, k: number, to: Point): Card {
+  return placed(card, (corners) => pullArtwork(corners, baseSize(card), picture, k, to));
+}
+
+type Size = { width: number; height: number };
 
 function placed(card: Card, place: (corners: Quad) => Quad | undefined): Card {
   const photo = card.photos.find((each) => each.sheet === sheet);

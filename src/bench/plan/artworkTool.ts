@@ -1,9 +1,10 @@
 import type { Card } from '../../card/index.ts';
 import type { Point, Quad } from '../../geometry/index.ts';
+import { artworkEdges, baseSize } from '../../plan/index.ts';
 import { editCard } from '../state/editCard.ts';
 import { bench } from '../state/store.ts';
-import type { Tool } from '../surface/tool.ts';
-import { artworkLaid, artworkShifted } from './artworkEdits.ts';
+import type { Grip, Tool } from '../surface/tool.ts';
+import { artworkLaid, artworkOf, artworkPulled, artworkShifted } from './artworkEdits.ts';
 
 /** How the artwork is being placed: by its four corners, or by two places whose distance is known. */
 export interface Placing {
@@ -11,13 +12,23 @@ export interface Placing {
   taps: Point[];
 }
 
-/** Taps of a placing under way, or a drag that shifts the picture. */
+/** Taps of a placing under way, or a drag: of one of the picture's corners, else of the whole picture. */
 export function artworkTool(
   placing: Placing | undefined,
   setPlacing: (placing: Placing | undefined) => void,
   setMoved: (card: Card | undefined) => void,
+  picture: { width: number; height: number } | undefined,
 ): Tool {
-  if (!placing) return { grab: (from) => shift(from, setMoved) };
+  if (!placing) {
+    return {
+      grab: (from, reach) => {
+        const k = picture && cornerAt(bench().card, picture, from, reach);
+        if (!picture || k === undefined)
+          return drag(setMoved, (card, [x, y]) => artworkShifted(card, [x - from[0], y - from[1]]));
+        return drag(setMoved, (card, to) => artworkPulled(card, picture, k, to));
+      },
+    };
+  }
   return {
     tap: (at) => {
       const taps = [...placing.taps, at];
@@ -29,11 +40,26 @@ export function artworkTool(
   };
 }
 
-function shift([x, y]: Point, setMoved: (card: Card | undefined) => void) {
+function cornerAt(
+  card: Card,
+  picture: { width: number; height: number },
+  [x, y]: Point,
+  reach: number,
+): number | undefined {
+  const artwork = artworkOf(card);
+  if (!artwork) return undefined;
+  const far = artworkEdges(artwork.corners, baseSize(card), picture).map(([u, v]) =>
+    Math.hypot(u - x, v - y),
+  );
+  const least = Math.min(...far);
+  return least <= reach ? far.indexOf(least) : undefined;
+}
+
+function drag(setMoved: (card: Card | undefined) => void, change: (card: Card, to: Point) => Card): Grip {
   let moved: Card | undefined;
   return {
-    move: (to: Point) => {
-      moved = artworkShifted(bench().card, [to[0] - x, to[1] - y]);
+    move: (to) => {
+      moved = change(bench().card, to);
       setMoved(moved);
     },
     end: () => {

@@ -60,9 +60,13 @@ export async function cardWith(state: BenchState): Promise<Made> {
   return { name: `${fileName(state)}.card.json`, blob: new Blob([text], { type: 'application/json' }) };
 }
 
-/** Corners and strokes belong to a photograph: without it they stay, for the one that lies beside the card. */
+/**
+ * No picture goes along, neither of another sheet nor the front's artwork. Names, corners and strokes stay, for the
+ * photographs that lie beside the card.
+ */
 export async function cardWithout(state: BenchState): Promise<Made> {
-  const text = await cardText(await freedCard(state.card));
+  const photos = state.card.photos.map(({ base64: _left, media: _out, ...named }) => named);
+  const text = await cardText({ ...state.card, photos });
   return { name: `${fileName(state)}.card.json`, blob: new Blob([text], { type: 'application/json' }) };
 }
 

@@ -6,6 +6,7 @@ import { benchWords } from '../../words/bench.ts';
 import { foldWords } from '../../words/fold.ts';
 import { LengthField } from '../page/LengthField.tsx';
 import { Sheet } from '../page/Sheet.tsx';
+import { usePicture } from '../page/usePicture.ts';
 import { UndoLine } from '../page/UndoLine.tsx';
 import { PlaceFields } from '../parts/PlaceFields.tsx';
 import { BaseFrame } from '../square/BaseFrame.tsx';
@@ -16,7 +17,6 @@ import { useBench } from '../state/store.ts';
 import { toScreen, type View } from '../surface/view.ts';
 import { SheetFateLine } from './SheetFateLine.tsx';
 import { changeSheetPhoto, sheetFrame } from './sheetPhotos.ts';
-import { usePicture } from './usePicture.ts';
 
 /** Where a further sheet lies on its photograph: its corners, its size and its fold line, by hand, by keys, by numbers. */
 export function SheetPlace({ photo, done }: { photo: CardPhoto; done(): void }) {

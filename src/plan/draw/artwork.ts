@@ -8,7 +8,8 @@ import { applyHomography, homographyFromQuad, invertHomography } from '../../she
  */
 export type ArtworkCorners = Quad;
 
-type BaseMm = { width: number; height: number };
+type Size = { width: number; height: number };
+type BaseMm = Size;
 
 export const baseSize = ({ base }: Pick<Card, 'base'>): BaseMm => ({
   width: base.width_mm,
@@ -60,6 +61,38 @@ export function scaleArtwork(
  */
 export function layArtwork(corners: ArtworkCorners, base: BaseMm, taps: Quad): ArtworkCorners {
   return taps.map((tap) => artworkPixel(corners, base, tap)) as unknown as ArtworkCorners;
+}
+
+/** Where the picture's own corners lie on the base, mm: top-left, top-right, bottom-right, bottom-left. */
+export function artworkEdges(corners: ArtworkCorners, base: BaseMm, picture: Size): Quad {
+  const toBase = invertHomography(homographyFromQuad(corners, base));
+  return moved(picture, (p) => applyHomography(toBase, p));
+}
+
+/**
+ * The picture drawn out by one of its corners, the other three staying where they lie.
+ * @param k which: 0 top-left, 1 top-right, 2 bottom-right, 3 bottom-left
+ * @param to its new place on the base, mm
+ * @returns undefined where the picture would be folded over
+ */
+export function pullArtwork(
+  corners: ArtworkCorners,
+  base: BaseMm,
+  picture: Size,
+  k: number,
+  to: Point,
+): ArtworkCorners | undefined {
+  const edges = artworkEdges(corners, base, picture).map((p, i) => (i === k ? to : p)) as unknown as Quad;
+  if (!isConvex(edges)) return undefined;
+  const toPicture = invertHomography(homographyFromQuad(edges, picture));
+  return moved(base, (p) => applyHomography(toPicture, p));
+}
+
+function isConvex(quad: Quad): boolean {
+  return quad.every((b, k) => {
+    const [a, c] = [quad[(k + 3) % 4], quad[(k + 1) % 4]];
+    return (b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0]) > 1;
+  });
 }
 
 /** Picture px to base mm, as a CSS matrix3d takes it (column by column), scaled by px a mm and shifted on the screen. */

@@ -1,4 +1,13 @@
-export { artworkMatrix, baseSize, fitArtwork, layArtwork, scaleArtwork, shiftArtwork } from './artwork.ts';
+export {
+  artworkEdges,
+  artworkMatrix,
+  baseSize,
+  fitArtwork,
+  layArtwork,
+  pullArtwork,
+  scaleArtwork,
+  shiftArtwork,
+} from './artwork.ts';
 export type { ArtworkCorners } from './artwork.ts';
 export { checkFront, holesIn } from './checkFront.ts';
 export type { FrontMiss, SeenHole } from './checkFront.ts';

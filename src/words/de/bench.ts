@@ -315,7 +315,7 @@ export const benchWords: Catalogue['bench'] = {
     pdf: 'Protokoll zum Drucken (PDF)',
     json: 'Zahlen (JSON)',
     cardWith: 'Kartendatei mit dem Foto',
-    cardWithout: 'Kartendatei ohne das Foto',
+    cardWithout: 'Kartendatei ohne Bilder',
     open: 'Eine Kartendatei öffnen',
     note: 'Notiz für das Protokoll',
     noteHint: 'was diese Karte ist, was noch zu tun ist',

@@ -313,7 +313,7 @@ export const benchWords = {
     pdf: 'Record to print (PDF)',
     json: 'Figures (JSON)',
     cardWith: 'Card file with the photograph',
-    cardWithout: 'Card file without it',
+    cardWithout: 'Card file without pictures',
     open: 'Open a card file',
     note: 'Note for the record',
     noteHint: 'what this card is, what is still to do',

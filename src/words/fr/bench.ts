@@ -317,7 +317,7 @@ export const benchWords: Catalogue['bench'] = {
     pdf: 'Dossier à imprimer (PDF)',
     json: 'Chiffres (JSON)',
     cardWith: 'Fichier de carte avec la photo',
-    cardWithout: 'Fichier de carte sans elle',
+    cardWithout: 'Fichier de carte sans images',
     open: 'Ouvrir un fichier de carte',
     note: 'Note pour le dossier',
     noteHint: 'ce qu’est cette carte, ce qui reste à faire',

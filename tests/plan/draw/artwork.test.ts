@@ -4,6 +4,7 @@ import {
   artworkMatrix,
   fitArtwork,
   layArtwork,
+  pullArtwork,
   scaleArtwork,
   shiftArtwork,
 } from '../../../src/plan/index.ts';
@@ -68,4 +69,24 @@ it('four tapped corners come to the corners of the base, out of perspective', ()
     const [x, y] = shownAt(after, pixel);
     expect(Math.hypot(x - wanted[k][0], y - wanted[k][1])).toBeLessThan(1e-6);
   }
+});
+
+it('is drawn out by one corner of the picture, the other three staying', () => {
+  const before = fitArtwork(picture, base);
+  const corners: Point[] = [
+    [0, 0],
+    [2100, 0],
+    [2100, 1480],
+    [0, 1480],
+  ];
+  const edges = corners.map((pixel) => shownAt(before, pixel));
+  const to: Point = [edges[2][0] - 8, edges[2][1] + 5];
+  const after = pullArtwork(before, base, picture, 2, to)!;
+  for (const [k, [x, y]] of [edges[0], edges[1], to, edges[3]].entries()) {
+    const [u, v] = shownAt(after, corners[k]);
+    expect(Math.hypot(u - x, v - y)).toBeLessThan(1e-6);
+  }
+  // Drawn over the opposite corner the picture would lie folded.
+  const over: Point = [edges[0][0] - 5, edges[0][1] - 5];
+  expect(pullArtwork(before, base, picture, 2, over)).toBeUndefined();
 });

@@ -9,9 +9,11 @@ export interface ShownPicture {
 }
 
 /** A photograph of the card as the page shows it; nothing while it is opened or where the browser cannot. */
-export function usePicture({ base64, media = 'image/jpeg' }: CardPhoto): ShownPicture | undefined {
+export function usePicture(held: Pick<CardPhoto, 'base64' | 'media'> | undefined): ShownPicture | undefined {
+  const { base64, media = 'image/jpeg' } = held ?? {};
   const [picture, setPicture] = useState<ShownPicture>();
   useEffect(() => {
+    if (base64 === undefined) return setPicture(undefined);
     const url = `data:${media};base64,${base64}`;
     const image = new Image();
     image.onload = () => setPicture({ url, width: image.naturalWidth, height: image.naturalHeight });
