@@ -189,7 +189,7 @@ describe('the document', () => {
 
 describe('print, lay, photograph, compare', () => {
   /** The printed base at 10 px a mm with tape laid on it; the copper stage sees it as it would a squared photograph. */
-  function photographed(page: ReadPart, tape: Iterable<Ribbon>) {
+  function photographed(page: ReadPart, tape: Iterable<Ribbon>, built = card) {
     const { width, height, rgba } = page;
     const rgb = new Uint8Array(width * height * 3);
     const ribbons = [...tape];
@@ -208,7 +208,7 @@ describe('print, lay, photograph, compare', () => {
       toPhoto: [10, 0, 0, 0, 10, 0, 0, 0, 1],
       photoPxPerMm: 10,
     };
-    return trace(cutLamps(seeCopper(sheet), card), sheet);
+    return trace(cutLamps(seeCopper(sheet), built), sheet);
   }
 
   const compared = (traced: Traced) => comparePlan(traced, card);
@@ -240,6 +240,17 @@ describe('print, lay, photograph, compare', () => {
     ribbons.set('minus 1', { path: path.map(([x, y]): Point => [x + 3, y]), widthMm });
     const { findings } = compared(photographed(await page(), ribbons.values()));
     expect(findings.map((f) => [f.kind, f.facts.strip])).toEqual([['shifted-strip', 'minus 1']]);
+  });
+
+  it('sees a lamp laid beside its print, and the light hole that it would miss', async () => {
+    const [first, ...rest] = card.lamps;
+    const beside = ([x, y]: Point): [number, number] => [x + 2.4, y];
+    const moved = { ...first, plus: beside(first.plus), minus: beside(first.minus) };
+    const built = { ...card, lamps: [moved, ...rest], plan: { ...card.plan!, lamps: card.lamps } };
+    const { findings } = comparePlan(photographed(await page(), planned(card).values(), built), built);
+    expect(findings.map((f) => [f.kind, f.lamps])).toEqual([['shifted-lamp', [first.id]]]);
+    expect(findings[0].sizeMm).toBeCloseTo(2.4, 1);
+    expect(findings[0].facts).toMatchObject({ holeMissMm: expect.closeTo(2.4, 1) });
   });
 
   it('sees copper that no plan has', async () => {
