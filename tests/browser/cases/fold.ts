@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { complaintsOfAxe } from '../axe.ts';
 import type { Bench } from '../page.test.ts';
-import { openStep, phone, verdict, visitor } from '../stage.ts';
+import { openStep, verdict } from '../stage.ts';
 
 const folder = new URL('../../../fixtures/folded/', import.meta.url);
 
@@ -22,9 +22,8 @@ export async function foldedCard(name: string): Promise<string> {
 
 export function foldFlaps(bench: () => Bench): void {
   test('lays the photographs of a folded card together, and tells the strip that lands beside its partner', async () => {
-    const { stage } = bench();
-    const page = await (await visitor(stage, phone)).newPage();
-    await page.goto(stage.url);
+    const { handset: page } = bench();
+    await openStep(page, 'Record');
     await page.locator('input[type=file][accept*=json]').setInputFiles(await foldedCard('strip-off'));
     expect(await verdict(page)).toMatch(/Hold/);
     await page.locator('.finding-head', { hasText: 'Missed contact' }).click();

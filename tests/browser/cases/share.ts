@@ -3,7 +3,7 @@ import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { parseCard } from '../../../src/card/index.ts';
 import type { Bench } from '../page.test.ts';
-import { cardFile, checkMs, openStep, phone, photo, verdict, visitor } from '../stage.ts';
+import { cardFile, checkMs, openStep, photo, verdict } from '../stage.ts';
 
 interface Handed {
   name: string;
@@ -13,9 +13,7 @@ interface Handed {
 
 export function shareCases(bench: () => Bench): void {
   test('goes from the camera to a verdict in four taps on a card with a plan, at 360 px', async () => {
-    const { stage } = bench();
-    const context = await visitor(stage, phone);
-    const page = await context.newPage();
+    const { stage, handset: page } = bench();
     await page.goto(stage.url);
     await page.getByLabel('Open a card file').setInputFiles(cardFile);
     await expect.poll(() => page.getByLabel('Title of the card').inputValue()).not.toBe('');
@@ -31,7 +29,6 @@ export function shareCases(bench: () => Bench): void {
     await openStep(page, 'Verdict');
     await page.getByRole('heading', { name: 'Proof marks' }).waitFor();
     expect(await page.evaluate(() => (window as unknown as { taps: number }).taps)).toBeLessThanOrEqual(4);
-    await context.close();
   });
 
   test('hands the record to the share sheet, and saves it where there is none', async () => {
@@ -58,10 +55,8 @@ export function shareCases(bench: () => Bench): void {
   });
 
   test('a saved card tells neither where nor by what its photograph was taken; its orientation stays', async () => {
-    const { stage } = bench();
-    const context = await visitor(stage);
-    const page = await context.newPage();
-    await page.goto(stage.url);
+    const { handset: page } = bench();
+    await openStep(page, 'Shoot');
     const buffer = await sharp(photo)
       .rotate(-90)
       .resize(800)
@@ -83,6 +78,5 @@ export function shareCases(bench: () => Bench): void {
     expect(saved.includes('A camera')).toBe(false);
     expect(exif?.length).toBeLessThanOrEqual(32);
     expect(orientation).toBe(6);
-    await context.close();
   });
 }
