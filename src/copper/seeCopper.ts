@@ -2,7 +2,7 @@ import type { Point } from '../geometry/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { classical } from './classical.ts';
 import { fuseLearned } from './fuseLearned.ts';
-import { readAlone, readTogether } from './readable.ts';
+import { meanLikelihood, readAlone, readTogether } from './readable.ts';
 import { shapeOf } from './signs.ts';
 import type { CopperMask, LearnedMap } from './types.ts';
 
@@ -31,14 +31,13 @@ export function seeCopper(sheet: SquaredSheet, options: SeeOptions = {}): Copper
   });
   const reading = readTogether(
     { ...signs, ...shapeOf(fused.filled, sheet) },
-    learned,
-    overlap(fused.filled, seen.filled),
+    { mean: meanLikelihood(fused), agreement: overlap(fused.filled, seen.filled) },
   );
   return { ...frame, ...fused, ...reading, by: 'learned' };
 }
 
 /** Intersection over union of two masks; 1 when both are empty. */
-function overlap(a: Uint8Array, b: Uint8Array): number {
+export function overlap(a: Uint8Array, b: Uint8Array): number {
   let both = 0;
   let either = 0;
   for (let k = 0; k < a.length; k++) {

@@ -98,6 +98,19 @@ export function perCondition(rows: Row[]): string {
   return lines.join('\n');
 }
 
+/** Masks under this IoU are no reading of the photograph. */
+const badMask = 0.6;
+
+/** Whether the check knows when it cannot read a photograph: no bad mask may pass in silence. */
+export function readability(rows: Row[]): string {
+  const seen = rows.flatMap(({ mask, readable }) =>
+    mask && readable !== undefined ? [{ ...mask, readable }] : [],
+  );
+  const count = (bad: boolean, told: boolean) =>
+    seen.filter(({ iou, readable }) => iou < badMask === bad && readable < 0.5 === told).length;
+  return `said unreadable: ${count(true, true)} of ${count(true, true) + count(true, false)} bad masks (IoU < ${badMask}), ${count(false, true)} of ${count(false, true) + count(false, false)} good ones`;
+}
+
 /** The headline figures. */
 export function headline(rows: Row[]): string {
   const ious = rows.flatMap((r) => r.mask?.iou ?? []);
@@ -119,6 +132,7 @@ export function report(rows: Row[], mode: string): string {
   return [
     `== ${mode}`,
     headline(rows),
+    readability(rows),
     '',
     perPhoto(rows),
     '',
