@@ -2,13 +2,13 @@ import { cardText } from '../../card/saved.ts';
 import { solveStates } from '../../power/index.ts';
 // Not by record/index.ts, which would bring the PDF along before it is asked for.
 import { checkJson } from '../../record/checkJson.ts';
-import type { EncodedImage } from '../../record/drawing/types.ts';
 import { htmlRecord } from '../../record/htmlRecord.ts';
-import type { Recordable } from '../../record/types.ts';
+import type { Recordable, RecordImages } from '../../record/types.ts';
 import type { BenchState, Shown } from '../state/types.ts';
-import { dataUrl } from './dataUrl.ts';
 import { drawMarked } from './drawMarked.ts';
+import { encoded } from './encoded.ts';
 import { freed, freedWithin } from './freed.ts';
+import { stepPhotos } from './stepPhotos.ts';
 
 export interface Made {
   name: string;
@@ -26,7 +26,7 @@ export async function png(state: BenchState): Promise<Made> {
 export async function html(state: BenchState): Promise<Made> {
   const { checked, shown } = recordable(state);
   const power = solveStates(shown.netlist, shown.traced, state.card);
-  const page = htmlRecord(checked, power, state.card, { images: { squared: await encoded(shown.picture) } });
+  const page = htmlRecord(checked, power, state.card, { images: await imagesOf(state, shown) });
   return { name: `${fileName(state)}.html`, blob: new Blob([page], { type: 'text/html' }) };
 }
 
@@ -38,7 +38,7 @@ export async function pdf(state: BenchState): Promise<Made> {
     import('../../record/pdfRecord.ts'),
     import('../../record/pdf/fontsInBrowser.ts'),
   ]);
-  const images = { squared: await encoded(shown.picture) };
+  const images = await imagesOf(state, shown);
   const bytes = await pdfRecord(checked, power, state.card, { images, fonts: await fontsInBrowser() });
   return { name: `${fileName(state)}.pdf`, blob: new Blob([bytes as BlobPart], { type: 'application/pdf' }) };
 }
@@ -89,13 +89,9 @@ function cornersOf(shown: Shown | undefined): BenchState['card']['corners_px'] {
   return [a, b, c, d];
 }
 
-async function encoded(picture: ImageBitmap): Promise<EncodedImage> {
-  const { width, height } = picture;
-  const canvas = new OffscreenCanvas(width, height);
-  canvas.getContext('2d')?.drawImage(picture, 0, 0);
-  const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.9 });
-  const url = await dataUrl(blob);
-  return { media: 'image/jpeg', base64: url.slice(url.indexOf(',') + 1), width, height };
+async function imagesOf({ card, shot, again }: BenchState, shown: Shown): Promise<RecordImages> {
+  const [squared, steps] = await Promise.all([encoded(shown.picture), stepPhotos(card, shot, again)]);
+  return { squared, steps };
 }
 
 /** The title as a file name: letters, digits and hyphens. */

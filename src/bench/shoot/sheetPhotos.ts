@@ -3,7 +3,7 @@ import type { Point, Segment } from '../../geometry/index.ts';
 import { dataUrl } from '../record/dataUrl.ts';
 
 /** A picture as a card holds it. */
-export type Picture = Pick<CardPhoto, 'name' | 'media' | 'base64'>;
+export type Picture = Pick<CardPhoto, 'name' | 'media' | 'base64' | 'taken'>;
 
 /** What a further photograph shows: a flap opened flat, the base before a patch, the inside of a folded base. */
 export type Shows = Pick<CardPhoto, 'sheet' | 'before' | 'fold_of'>;
@@ -74,10 +74,11 @@ function movedBy([a, b]: Segment, [x, y]: Point): [[number, number], [number, nu
   ];
 }
 
-/** A file's picture as text. */
+/** A file's picture as text, with the time at which it came to the page. */
 export async function pictureOf(file: File): Promise<Picture> {
   const url = await dataUrl(file);
   const known = ['image/png', 'image/webp', 'image/heic'] as const;
   const media = known.find((each) => each === file.type) ?? ('image/jpeg' as const);
-  return { name: file.name, media, base64: url.slice(url.indexOf(',') + 1) };
+  const taken = new Date().toISOString();
+  return { name: file.name, media, base64: url.slice(url.indexOf(',') + 1), taken };
 }

@@ -84,6 +84,12 @@ export const recordWords: Catalogue['record'] = {
     plannedHead: ['Leiterbahn', 'Netz', 'Breite', 'Länge'],
     total: (length) => `Zusammen ${length} Band längs der Mittellinien, Überlappungen nicht gezählt.`,
   },
+  steps: {
+    base: 'das Grundblatt',
+    again: 'weitere Aufnahme des Grundblatts',
+    after: (patch) => `das Grundblatt mit Isolierstück ${patch}`,
+    front: 'das Deckblatt',
+  },
   step: (name, step, taken) => [step, name, taken].filter(Boolean).join(', '),
   page: (number, of) => `${number} / ${of}`,
   unknown: 'nicht angegeben',

@@ -84,6 +84,12 @@ export const recordWords = {
     plannedHead: ['Strip', 'Net', 'Width', 'Length'],
     total: (length: string) => `In all ${length} of tape along the centre-lines, overlaps not counted.`,
   },
+  steps: {
+    base: 'the base',
+    again: 'a further shot of the base',
+    after: (patch: string) => `the base with patch ${patch}`,
+    front: 'the front',
+  },
   step: (name: string, step: string, taken: string) => [step, name, taken].filter(Boolean).join(', '),
   page: (number: number, of: number) => `${number} / ${of}`,
   unknown: 'not told',

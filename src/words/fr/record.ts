@@ -86,6 +86,12 @@ export const recordWords: Catalogue['record'] = {
     plannedHead: ['Piste', 'Réseau', 'Largeur', 'Longueur'],
     total: (length) => `En tout ${length} de ruban le long des lignes médianes, recouvrements non comptés.`,
   },
+  steps: {
+    base: 'la base',
+    again: 'autre prise de la base',
+    after: (patch) => `la base avec la pièce isolante ${patch}`,
+    front: 'la couverture',
+  },
   step: (name, step, taken) => [step, name, taken].filter(Boolean).join(', '),
   page: (number, of) => `${number} / ${of}`,
   unknown: 'non dit',
