@@ -4,6 +4,7 @@ import { brushCopper } from './cases/copper.ts';
 import { cameraCases } from './cases/camera.ts';
 import { classroomCases } from './cases/classroom.ts';
 import { firstPaint } from './cases/firstPaint.ts';
+import { handCases } from './cases/hands.ts';
 import { keepCases } from './cases/keep.ts';
 import { foldFlaps } from './cases/fold.ts';
 import { keyboardAlone } from './cases/keyboard.ts';
@@ -57,6 +58,7 @@ describe('the page', { timeout: 240_000 }, () => {
   classroomCases(bench);
   everySize(bench);
   cameraCases(bench);
+  handCases(bench);
   test('complains of nothing and asks no other origin for anything', () => {
     expect(stage.complaints).toEqual([]);
   });
