@@ -3,8 +3,8 @@ import type { Traced } from '../trace/index.ts';
 import { findingWords as words } from '../words/findings.ts';
 import { length } from '../words/lengths.ts';
 
-/** Finer gaps than this are said to be beyond the photograph, mm. */
-const fineMm = 0.5;
+/** No photograph shows finer gaps than this, mm: where this one shows less, it is said. */
+const fineMm = 0.25;
 
 /** What no photograph shows, or this one does not: listed, never passed. */
 export function notSeen(traced: Traced, card: Card): string[] {
