@@ -77,6 +77,15 @@ function listen(page: Page, { complaints }: Stage): void {
   page.on('console', (message) => {
     if (message.type() === 'error') complaints.push(message.text());
   });
+  // What a worker's policy refuses is told in the worker alone.
+  page.on('worker', (worker) => void worker.evaluate(tellRefusals).catch(() => undefined));
+}
+
+/** Runs in a worker: whatever its policy refuses goes to the console. */
+function tellRefusals(): void {
+  self.addEventListener('securitypolicyviolation', ({ effectiveDirective, blockedURI }) =>
+    console.error(`a worker was refused ${effectiveDirective} ${blockedURI}`),
+  );
 }
 
 /** Opens a step by its name in the running head. */

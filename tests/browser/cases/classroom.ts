@@ -31,5 +31,10 @@ export function classroomCases(bench: () => Bench): void {
     expect(await page.locator('.head').isVisible()).toBe(false);
     expect(await slips.last().textContent()).toMatch(/mm from the left/);
     await page.emulateMedia({ media: 'screen' });
+    const rows = await table.getByRole('row').allTextContents();
+    await page.reload();
+    await openStep(page, 'Class');
+    await page.getByText('3 of 3 checked').waitFor();
+    expect(await table.getByRole('row').allTextContents()).toEqual(rows);
   });
 }

@@ -18,10 +18,11 @@ async function tabTo(page: Page, name: RegExp, key = 'Tab'): Promise<void> {
 }
 
 export function keyboardAlone(bench: () => Bench): void {
-  test('goes from the demo to a settled finding by keyboard alone', async () => {
+  test('goes from the first page to the demo, a settled finding and the record by keyboard alone', async () => {
     const { stage, page } = bench();
     await page.goto(stage.url);
-    await page.getByRole('navigation').getByRole('button', { name: 'Shoot' }).focus();
+    await page.locator('body').focus();
+    await tabTo(page, /Shoot$/);
     await page.keyboard.press('Enter');
     await tabTo(page, /Open the demo card/);
     await page.keyboard.press('Enter');
@@ -36,6 +37,12 @@ export function keyboardAlone(bench: () => Bench): void {
     await page.locator('main').focus();
     await page.keyboard.press('Control+z');
     expect(await verdict(page)).toBe(before);
+    await tabTo(page, /Record$/, 'Shift+Tab');
+    await page.keyboard.press('Enter');
+    await tabTo(page, /^Record with cautions \(HTML\)$/);
+    const coming = page.waitForEvent('download');
+    await page.keyboard.press('Enter');
+    expect((await coming).suggestedFilename()).toBe('harbour-night.html');
   });
 
   test('lays a lamp by the cross-hair', async () => {

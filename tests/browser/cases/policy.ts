@@ -26,6 +26,17 @@ async function triesWhatIsForbidden(): Promise<string[]> {
   return [...new Set(refused)].sort().concat(document.title);
 }
 
+/** The same in a worker, where the check runs. */
+async function triesInWorker(): Promise<string[]> {
+  const refused: string[] = [];
+  self.addEventListener('securitypolicyviolation', ({ effectiveDirective }) =>
+    refused.push(effectiveDirective),
+  );
+  await fetch('https://elsewhere.example/').catch(() => undefined);
+  await new Promise((resolve) => setTimeout(resolve, 200));
+  return [...new Set(refused)].sort();
+}
+
 export function policyCases(bench: () => Bench): void {
   test('refuses inline script and style, and whatever lies elsewhere, by its own policy and the server’s', async () => {
     const { stage } = bench();
@@ -48,6 +59,8 @@ export function policyCases(bench: () => Bench): void {
       'style-src-elem',
       'Foilproof',
     ]);
+    const worker = page.workers()[0] ?? (await page.waitForEvent('worker'));
+    expect(await worker.evaluate(triesInWorker)).toEqual(['connect-src']);
     await page.context().close();
   });
 }
