@@ -2,7 +2,9 @@ import { Matrix, SVD } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
 import { cardFrom } from '../../src/card/index.ts';
 import type { CopperMask } from '../../src/copper/index.ts';
-import type { Point } from '../../src/geometry/index.ts';
+import type { Homography, Point } from '../../src/geometry/index.ts';
+import { isCopper } from '../../src/check/sheets/acrossFold.ts';
+import { joinSheets } from '../../src/check/sheets/join.ts';
 import { matchCopper } from '../../src/check/sheets/matchCopper.ts';
 import { patchSeams } from '../../src/check/sheets/patchSeams.ts';
 import { register } from '../../src/check/sheets/register.ts';
@@ -15,15 +17,15 @@ import { seeded } from '../trace/creasedStrip.ts';
 const size = { width: 80, height: 60 };
 const pxPerMm = 5;
 
-/** A mask of 80 x 60 mm with copper where told. */
-function maskOf(isCopper: (p: Point) => boolean): CopperMask {
-  const [width, height] = [size.width * pxPerMm, size.height * pxPerMm];
+/** A mask of 80 x 60 mm, or another size, with copper where told. */
+function maskOf(hasCopper: (p: Point) => boolean, baseMm = size): CopperMask {
+  const [width, height] = [baseMm.width * pxPerMm, baseMm.height * pxPerMm];
   const filled = new Uint8Array(width * height);
   for (let k = 0; k < filled.length; k++) {
     const p: Point = [((k % width) + 0.5) / pxPerMm, (Math.floor(k / width) + 0.5) / pxPerMm];
-    if (isCopper(p)) filled[k] = 1;
+    if (hasCopper(p)) filled[k] = 1;
   }
-  const frame = { width, height, pxPerMm, originMm: [0, 0] as const, baseMm: size };
+  const frame = { width, height, pxPerMm, originMm: [0, 0] as const, baseMm };
   const likelihood = filled.map((on) => 255 * on);
   return { ...frame, filled, strict: filled, likelihood, readable: 1, troubles: [], by: 'given' };
 }
@@ -177,6 +179,79 @@ describe('laying one photograph of the base on another', () => {
     expect(at(0)).toMatchObject({ by: 'fold' });
     expect(at(0).residualMm).toBeLessThan(0.15);
     expect(Math.abs(at(1.6).residualMm - 1.6)).toBeLessThan(0.15);
+  });
+});
+
+describe('the inside of a folded base, opened flat', () => {
+  /** The base is hinged along its foot to a flap as large as itself; the photograph shows both, turned by a half. */
+  const fold: [[number, number], [number, number]] = [
+    [0, 60],
+    [80, 60],
+  ];
+  const card = bare({
+    flaps: [
+      {
+        id: 'F1',
+        fold,
+        outline: [
+          [0, 60],
+          [80, 60],
+          [80, 120],
+          [0, 120],
+        ],
+      },
+    ],
+  });
+  const onFlap = within(20, 70, 24, 100);
+  const given = {
+    name: 'inside.jpg',
+    sheet: 'base',
+    fold_of: 'F1',
+    size_mm: [80, 120] as [number, number],
+    // Turned by a half the fold's first end lies on the right.
+    fold: [
+      [80, 60],
+      [0, 60],
+    ] as [[number, number], [number, number]],
+  };
+  const spread = maskOf(([x, y]) => any(rails, onFlap)([80 - x, 120 - y]), { width: 80, height: 120 });
+
+  it('is laid by its fold line, within 0.1 mm of the copper that both photographs show', () => {
+    const { by, toBase, residualMm } = register(readOf(spread, given), maskOf(rails), card);
+    expect(by).toBe('fold');
+    expect(residualMm).toBeLessThan(0.15);
+    // By hand: a half turn about the middle of the fold.
+    const [x, y] = apply(toBase, [10, 20]);
+    expect(Math.hypot(x - 70, y - 100)).toBeLessThan(1e-9);
+  });
+
+  it('gives the flap its copper, where it lies beyond the fold, and leaves the base its own photograph', () => {
+    const seen = maskOf(rails);
+    const sheet = { ...seen, rgb: new Uint8Array(3 * seen.filled.length) };
+    const picture = {
+      ...sheet,
+      toPhoto: [1, 0, 0, 0, 1, 0, 0, 0, 1] as Homography,
+      photoPxPerMm: pxPerMm,
+    };
+    const read = readOf(spread, given);
+    const bright = { ...read.sheet, rgb: new Uint8Array(3 * spread.filled.length).fill(200) };
+    const laid = joinSheets({ sheet: picture, seen }, [{ ...read, sheet: bright }], card);
+    expect(laid.joined).toMatchObject({ flaps: ['F1'], wrongSide: [] });
+    expect(laid.joined.fates).toMatchObject([{ name: 'inside.jpg', sheet: 'F1', by: 'fold' }]);
+    for (let y = 0.5; y < 120; y += 1)
+      for (let x = 0.5; x < 80; x += 1) {
+        const wanted = y < 60 ? rails([x, y]) : onFlap([x, y]);
+        expect(isCopper(laid.seen, [x, y]), `${x}, ${y}`).toBe(wanted);
+      }
+  });
+
+  it('is put right by the copper where its fold line is given 2 mm beside the fold', () => {
+    const beside = { ...given, fold: given.fold.map(([x, y]) => [x, y + 2]) as typeof given.fold };
+    const { by, toBase } = register(readOf(spread, beside), maskOf(rails), card);
+    // Masks of a fifth of a millimetre, matched 60 mm away.
+    expect(by).toBe('copper');
+    const [x, y] = apply(toBase, [10, 20]);
+    expect(Math.hypot(x - 70, y - 100)).toBeLessThan(0.5);
   });
 });
 

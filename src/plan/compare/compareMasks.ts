@@ -123,6 +123,6 @@ function onePerPlace(faults: MaskFault[]): MaskFault[] {
 
 function realParts(labels: Int32Array, count: number): number {
   const areas = new Int32Array(count + 1);
-  for (const label of labels) areas[label]++;
+  for (let k = 0; k < labels.length; k++) areas[labels[k]]++;
   return areas.subarray(1).filter((area) => area >= SPECK_PX).length;
 }
