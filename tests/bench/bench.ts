@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { tapTimes } from './fortyPieces.ts';
 import { inChromium } from './inChromium.ts';
 import { openCvAlone } from './openCvAlone.ts';
+import { openCvDoors } from './openCvDoors.ts';
 import { compareTimes, routeTimes } from './planTimes.ts';
 import { beforeFirstPaint, scriptSizes } from './scriptSizes.ts';
 
@@ -35,6 +36,7 @@ const runAt = (megapixels: number): Run =>
 const idle = runAt(0);
 const runs = [3, 12, 48].map(runAt);
 const alone = await openCvAlone(photo, 12, { width: 1050, height: 1480 });
+const doors = await openCvDoors(photo);
 const taps = { plan: await tapTimes(true), bare: await tapTimes(false) };
 const planned = { route: routeTimes(), compare: compareTimes() };
 const inPage = await inChromium([3, 12]);
@@ -57,6 +59,10 @@ const lines = [
   `whole      ${runs.map((r) => ms(sum(r))).join('')}${(sum(runs[2]) / sum(runs[0])).toFixed(1).padStart(10)}   (16 = linear)`,
   '',
   `peak memory ${runs.map((r) => `${r.peakMB.toFixed(0)} MB`).join(', ')}; idle ${idle.peakMB.toFixed(0)} MB; bytes per input pixel ${bytesPerPixel(runs[1], runs[2]).toFixed(1)} (12 to 48 MP), of them 4 the picture itself`,
+  ...doors.map(
+    ({ stage, ours, alone: call }) =>
+      `OpenCV stage, ${stage}: ${ours.toFixed(1)} ms, its call alone ${call.toFixed(1)} ms, ${(ours / call).toFixed(2)} x (bar 2)`,
+  ),
   ...Object.entries(taps).map(
     ([as, t]) =>
       `tap to verdict, ${t.pieces} pieces, ${as === 'plan' ? 'with' : 'without'} plan: tap ${t.tap.toFixed(1)} ms, brush ${t.brush.toFixed(1)} ms, undo ${t.unbrush.toFixed(1)} ms (one frame 16 ms)`,
@@ -82,7 +88,7 @@ const lines = [
 ];
 process.stdout.write(`${lines.join('\n')}\n`);
 await mkdir(path('out'), { recursive: true });
-const result = { idle, runs, alone, taps, planned, inPage, startMs, sizes, firstPaintKB };
+const result = { idle, runs, alone, doors, taps, planned, inPage, startMs, sizes, firstPaintKB };
 await writeFile(path('out/bench.json'), JSON.stringify(result, null, 1));
 
 function bytesPerPixel(small: Run, large: Run): number {
