@@ -1,3 +1,4 @@
+import { holds } from '../../net/index.ts';
 import { marginMm, placeMarks, type Mark } from '../../record/drawing/placeMarks.ts';
 import type { Shown } from '../state/types.ts';
 
@@ -45,17 +46,17 @@ function drawMark(
     context.arc(at[0], at[1], 1.6, 0, 2 * Math.PI);
     context.stroke();
   }
-  const holds = finding.weight === 'holds';
+  const filled = holds({ weight: finding.weight, certainty: finding.certainty });
   context.beginPath();
   context.arc(label[0], label[1], radius, 0, 2 * Math.PI);
-  context.fillStyle = holds ? copper : paper;
+  context.fillStyle = filled ? copper : paper;
   context.fill();
   context.strokeStyle = copper;
   context.lineWidth = 0.35;
   context.setLineDash(finding.weight === 'note' ? [0.8, 0.6] : []);
   context.stroke();
   context.setLineDash([]);
-  context.fillStyle = holds ? paper : copper;
+  context.fillStyle = filled ? paper : copper;
   context.font = `bold ${radius * 1.2}px sans-serif`;
   context.textAlign = 'center';
   context.fillText(String(number), label[0], label[1] + radius * 0.42);

@@ -1,4 +1,5 @@
 import type { Box, Point } from '../../geometry/index.ts';
+import { holds } from '../../net/index.ts';
 import { recordWords } from '../../words/record.ts';
 import type { Recordable } from '../types.ts';
 import { marginMm, placeMarks, type Mark } from './placeMarks.ts';
@@ -32,10 +33,10 @@ function frame({ x0, y0, x1, y1 }: Box): Shape {
   return { kind: 'path', lines: [corners], closed: true, stroke: 'graphite', width: 0.2 };
 }
 
-/** Shape tells the weight, so that no one needs the colour: filled holds, ringed asks for a check, dashed is a note. */
+/** Shape tells the weight, so that no one needs the colour: filled holds (from a certainty of 0.5 on), ringed asks for a check, dashed is a note. */
 export function markShapes(mark: Mark): Shape[] {
   const { number, finding, at, label, radius } = mark;
-  const holds = finding.weight === 'holds';
+  const filled = holds({ weight: finding.weight, certainty: finding.certainty });
   const place: Shape[] = [
     { kind: 'circle', at, radius: 1.6, stroke: 'paper', width: 0.9, opacity: 0.75 },
     { kind: 'circle', at, radius: 1.6, stroke: 'copper', width: 0.4 },
@@ -48,12 +49,12 @@ export function markShapes(mark: Mark): Shape[] {
       kind: 'circle',
       at: label,
       radius,
-      fill: holds ? 'copper' : 'paper',
+      fill: filled ? 'copper' : 'paper',
       stroke: 'copper',
       width: 0.4,
       ...(finding.weight === 'note' ? { dash: [0.8, 0.6] as const } : {}),
     },
-    numeral(number, [label[0], label[1] + radius * 0.42], radius * 1.2, holds ? 'paper' : 'copper'),
+    numeral(number, [label[0], label[1] + radius * 0.42], radius * 1.2, filled ? 'paper' : 'copper'),
   ];
 }
 
