@@ -61,6 +61,14 @@ export function foldFlaps(bench: () => Bench): void {
     await page.getByText(/flap-off\.jpg: flap F1/).waitFor();
     await page.getByText(/Laid by the fold line, 0\.\d mm off/).waitFor();
     expect(await complaintsOfAxe(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Corners and fold line of flap-off.jpg' }).click();
+    await page.getByRole('button', { name: /^First end of the fold/ }).waitFor();
+    expect(await page.locator('button.corner').count()).toBe(6);
+    const end = page.getByRole('group', { name: 'Second end of the fold' });
+    expect(await end.getByLabel('from the left, mm').inputValue()).toBe('105');
+    expect(await page.getByLabel('Height, mm').inputValue()).toBe('50');
+    expect(await complaintsOfAxe(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Done' }).click();
     await page.close();
   });
 }

@@ -128,6 +128,11 @@ export function drawPlan(bench: () => Bench): void {
       [8, 138],
     ])
       await click(x, y);
+    const laid = await art.getAttribute('style');
+    await page.getByRole('radio', { name: 'Artwork', exact: true }).check({ force: true });
+    await page.getByRole('button', { name: 'Bottom-right corner of the artwork' }).focus();
+    await page.keyboard.press('Shift+ArrowLeft');
+    await expect.poll(() => art.getAttribute('style')).not.toBe(laid);
     const place = await art.getAttribute('style');
     await page.waitForTimeout(600);
     await page.reload();

@@ -43,7 +43,7 @@ export function recordCases(bench: () => Bench): void {
     expect(card.photos.map((each) => each.name)).toEqual(['harbour-night.jpg']);
     const photo = Buffer.from(card.photos[0].base64 ?? '', 'base64');
     expect(photo.equals(readFileSync('fixtures/gap-and-reversed.jpg'))).toBe(true);
-    const bare = await made(page, 'Card file without it');
+    const bare = await made(page, 'Card file without pictures');
     expect(parseCard(bare.bytes.toString('utf8'), bare.name).photos).toEqual([]);
   });
 }
