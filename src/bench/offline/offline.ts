@@ -39,7 +39,7 @@ export function offline(): PluginOption[] {
         })),
       },
       workbox: {
-        globPatterns: ['**/*.{html,js,mjs,css,wasm,onnx,gz,svg,png,jpg,woff}'],
+        globPatterns: ['**/*.{html,js,mjs,css,wasm,onnx,gz,svg,png,jpg,ttf}'],
         // The label reader is large and for few: it is kept once it was asked for.
         globIgnores: ['isolate.js', `${readerFolder}/**`],
         runtimeCaching: [

@@ -1,5 +1,5 @@
-import bold from '@fontsource/source-sans-3/files/source-sans-3-latin-600-normal.woff?url';
-import regular from '@fontsource/source-sans-3/files/source-sans-3-latin-400-normal.woff?url';
+import bold from '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf?url';
+import regular from '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf?url';
 import type { RecordFonts } from './types.ts';
 
 /** Source Sans 3 (SIL Open Font License 1.1), served from the page's own origin. */
