@@ -136,10 +136,16 @@ function starvedBreaks(found: Case): Found[] {
     });
 }
 
-/** Lines across a strip that may be breaks or glare: the mask runs on. */
+/**
+ * Lines across a strip that may be breaks or glare: the mask runs on. And breaks round which copper still leads another
+ * way, as where a bridge joins the two sides: harmless until that is cut.
+ */
 function unsureBreaks(found: Case): Found[] {
   return found.traced.crossings
-    .filter(({ other, gap, piece }) => other === undefined && gap >= 0.3 && gap < openFrom && piece > 0)
+    .filter(
+      ({ other, gap, piece }) =>
+        piece > 0 && gap >= 0.3 && (other === undefined ? gap < openFrom : other === piece),
+    )
     .map(({ at, widthMm, piece, gap }) => {
       const island = found.wiring.graph.islandAt(piece, at);
       return {
