@@ -9,6 +9,7 @@ import { keepCases } from './cases/keep.ts';
 import { foldFlaps } from './cases/fold.ts';
 import { keyboardAlone } from './cases/keyboard.ts';
 import { compareBuild, drawPlan } from './cases/plan.ts';
+import { readLabelsCase } from './cases/labels.ts';
 import { layParts } from './cases/parts.ts';
 import { offlineCases } from './cases/offline.ts';
 import { policyCases } from './cases/policy.ts';
@@ -48,6 +49,7 @@ describe('the page', { timeout: 240_000 }, () => {
   drawPlan(bench);
   compareBuild(bench);
   layParts(bench);
+  readLabelsCase(bench);
   tellPower(bench);
   brushCopper(bench);
   dragCorners(bench);
