@@ -47,7 +47,8 @@ describe('a part laid elsewhere', () => {
     comparePlan(traced, card);
     const lamps = card.lamps.map((lamp) => ({ ...lamp, plus: lamp.minus, minus: lamp.plus }));
     const [x, y] = card.plan!.strips.find(({ id }) => id === 'minus 2')!.path[0];
-    const over = { ...card, lamps: [{ ...lamps[0], plus: [x, y] as const, minus: [x + 3, y] as const }] };
+    const moved: (typeof lamps)[0] = { ...lamps[0], plus: [x, y], minus: [x + 3, y] };
+    const over = { ...card, lamps: [moved] };
     for (const other of [{ ...card, lamps }, over, card])
       expect(comparePlan(traced, other)).toEqual(comparePlan({ ...traced }, other));
   });
