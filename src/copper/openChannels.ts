@@ -17,6 +17,8 @@ const roundMm = 1.5;
 const rimMm = 0.2;
 /** Copper that goes on behind a contact for so much, mm, lies there with its side: no tape is wider nor cut narrower. */
 const sideMm = [1.8, 8];
+/** A doubtful slit narrower than this, mm, is a dull fold or facet across one strip, not paper between two. */
+const narrowestMm = 0.6;
 /** Pairs of contacts that are asked, at most. */
 const most = 40;
 
@@ -65,6 +67,7 @@ function betweenSides(region: Int32Array, strips: Uint8Array, mask: CopperMask):
   return contacts.some((own, n) =>
     contacts.slice(n + 1).some((other) => {
       const pairs = nearestPairs(own, other);
+      if (apartMm(pairs, mask) < narrowestMm) return false;
       const bySides = pairs.filter(([a, b]) => isSide(mask, b, a) && isSide(mask, a, b));
       return bySides.length > pairs.length / 2;
     }),
@@ -103,6 +106,12 @@ function nearestPairs(own: readonly Point[], other: readonly Point[]): [Point, P
       const far = (b: Point): number => (a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2;
       return [a, other.reduce((best, b) => (far(b) < far(best) ? b : best))];
     });
+}
+
+/** How far two strips lie apart, the median over pairs of contacts, mm. */
+function apartMm(pairs: readonly [Point, Point][], { pxPerMm }: CopperMask): number {
+  const apart = pairs.map(([a, b]) => Math.hypot(a[0] - b[0], a[1] - b[1])).sort((p, q) => p - q);
+  return (apart[apart.length >> 1] + 1) / pxPerMm;
 }
 
 function isSide(mask: CopperMask, from: Point, to: Point): boolean {

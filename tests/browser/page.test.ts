@@ -56,8 +56,8 @@ describe('the page', { timeout: 240_000 }, () => {
   recordCases(bench);
   shareCases(bench);
   foldFlaps(bench);
-  keepCases(bench);
   classroomCases(bench);
+  keepCases(bench);
   everySize(bench);
   cameraCases(bench);
   handCases(bench);

@@ -9,7 +9,7 @@ test('spoilt card files end with a sentence or a verdict', async () => {
 });
 
 test('spoilt picture files end with a sentence or a verdict', async () => {
-  const { broken, refused, answered } = await fuzzPhotos(20_000, 16);
+  const { broken, refused, answered } = await fuzzPhotos(20_000, 10);
   expect(broken).toEqual([]);
   expect(Math.min(refused, answered)).toBeGreaterThan(0);
 });

@@ -6,6 +6,7 @@ import type { CopperGraph } from '../../src/net/copperGraph.ts';
 import { minCut, type Capacity } from '../../src/net/minCut.ts';
 import { statesOf } from '../../src/net/states.ts';
 import { netsOf } from '../../src/net/wiring.ts';
+import { long } from '../long.ts';
 import { seeded } from '../trace/creasedStrip.ts';
 
 /** Independent of ours: graphology's connected components. */
@@ -60,7 +61,7 @@ function grouped(pads: Iterable<string>, of: (pad: string) => unknown): string[]
 describe('nets and states of 10,000 random circuits', () => {
   it('agree with the connected components of a graph library', () => {
     const random = seeded(20261125);
-    for (let n = 0; n < 10_000; n++) {
+    for (let n = 0; n < (long ? 10_000 : 4_000); n++) {
       const { graph, joins, card } = randomCircuit(random);
       const { nets, netOf } = netsOf(graph, joins);
       const reference = new UndirectedGraph();

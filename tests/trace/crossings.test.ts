@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { trace } from '../../src/trace/index.ts';
+import { long } from '../long.ts';
 import { bridgedMask, drawStrip } from './creasedStrip.ts';
 import type { StripScene } from './creasedStrip.ts';
 import { maskOf } from './masks.ts';
@@ -17,13 +18,14 @@ function cutsIn(scene: StripScene) {
 
 const blurs = [0.8, 1.2, 1.6, 2.2];
 
-test('a false cut on at most 3 % of 200 creased sound strips, white and kraft, four blurs', () => {
+test('a false cut on at most 3 % of creased sound strips, white and kraft, four blurs', () => {
   let wrong = 0;
-  for (let seed = 0; seed < 200; seed++) {
+  const strips = long ? 200 : 64;
+  for (let seed = 0; seed < strips; seed++) {
     const paper = seed % 2 ? 'kraft' : 'white';
     if (cutsIn({ seed: 5000 + seed, paper, gapMm: 0, blurPx: blurs[(seed >> 1) % 4] }).cuts.length) wrong++;
   }
-  expect(wrong).toBeLessThanOrEqual(6);
+  expect(wrong / strips).toBeLessThanOrEqual(0.03);
 }, 300_000);
 
 test.each(['white', 'kraft'] as const)('cuts of 0.5 to 1.5 mm on %s are told and measured', (paper) => {

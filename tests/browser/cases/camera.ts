@@ -48,7 +48,7 @@ export function cameraCases(bench: () => Bench): void {
     await page.evaluate(hideAndShow);
     await expect.poll(() => page.evaluate(locksHeld)).toEqual([2, 1]);
     await page.getByRole('button', { name: 'Take it' }).click();
-    await expect.poll(() => page.evaluate(locksHeld)).toEqual([2, 0]);
+    await expect.poll(() => page.evaluate(locksHeld), { timeout: 20_000 }).toEqual([2, 0]);
     await page.getByRole('button', { name: 'Square' }).and(page.locator('[aria-current=step]')).waitFor();
     const shown = page.getByAltText('The photograph').first();
     await shown.waitFor();

@@ -6,6 +6,7 @@ export function keepCases(bench: () => Bench): void {
   test('loses nothing when the page is reloaded', async () => {
     const { stage, page } = bench();
     const before = await verdict(page);
+    await openStep(page, 'Record');
     // Kept twice at once: the second writing begins before the first has ended, as on a slow device.
     await page.getByLabel('Title of the card').evaluate((field: HTMLInputElement) => {
       for (const title of ['Harbour Night, again', 'Harbour Night, second try']) {

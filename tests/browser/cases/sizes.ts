@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { complaintsOfAxe } from '../axe.ts';
+import { long } from '../../long.ts';
 import type { Bench } from '../page.test.ts';
 import { desktop, openStep, phone } from '../stage.ts';
 
@@ -52,7 +53,7 @@ export function everySize(bench: () => Bench): void {
     for (const [language, sizes] of [
       ['en', ['100%', '200%']],
       ['de', ['200%']],
-      ['fr', ['200%']],
+      ...(long ? ([['fr', ['200%']]] as const) : []),
     ] as const) {
       if (language !== 'en') await speak(page, language);
       for (const text of sizes) {

@@ -9,13 +9,14 @@ import type { Routed } from '../../../src/plan/route/index.ts';
 import { suggestRoute } from '../../../src/plan/route/index.ts';
 import { distanceToRibbon, segmentsOf, walk } from '../../../src/plan/strip/ribbon.ts';
 import { trace } from '../../../src/trace/index.ts';
+import { long } from '../../long.ts';
 import { circuitOf, nameOf } from './circuitOf.ts';
 import judged from './planarity.json';
 import { randomCard } from './randomCard.ts';
 
 /** Fine enough for clearances of 2 mm against a limit of 1 mm. */
 const CHECKED_PX_PER_MM = 3;
-const seeds = Array.from({ length: 200 }, (_, k) => k + 1);
+const seeds = Array.from({ length: long ? 200 : 80 }, (_, k) => k + 1);
 
 function graphOf(card: Card): MultiUndirectedGraph {
   const graph = new MultiUndirectedGraph();
@@ -100,7 +101,7 @@ const planarByLibrary = new Map<string, boolean>(
   judged.circuits.map(({ edges, planar }) => [nameOf(edges), planar]),
 );
 
-describe('200 seeded cards of up to eight lamps', () => {
+describe('seeded cards of up to eight lamps', () => {
   let routed: { card: Card; route: Routed }[] = [];
   beforeAll(() => {
     routed = seeds.map((seed) => {
