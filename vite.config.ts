@@ -6,7 +6,7 @@ import { demoLink } from './src/bench/demoLink.ts';
 import { offline } from './src/bench/offline/offline.ts';
 import { ocrPlugin } from './src/engine/ocrPlugin.ts';
 import { openCvPlugin } from './src/engine/openCvPlugin.ts';
-import { BrowserFirst } from './tests/browserFirst.ts';
+import { LongestFirst } from './tests/longestFirst.ts';
 
 export default defineConfig({
   root: 'src/bench',
@@ -25,6 +25,6 @@ export default defineConfig({
     hookTimeout: 300_000,
     pool: 'forks',
     maxWorkers: 2,
-    sequence: { sequencer: BrowserFirst },
+    sequence: { sequencer: LongestFirst },
   },
 });

@@ -8,6 +8,7 @@ import type { Card } from '../../src/card/index.ts';
 import { check } from '../../src/check/index.ts';
 import type { Checked } from '../../src/check/index.ts';
 import type { Point } from '../../src/geometry/index.ts';
+import { long } from '../long.ts';
 import { decodePhoto } from '../../src/photo/decodeNode.ts';
 
 const fixture = (name: string) => fileURLToPath(new URL(`../../fixtures/${name}`, import.meta.url));
@@ -24,7 +25,7 @@ async function netsOf(change: (image: Sharp) => Sharp, of: Card): Promise<string
   const bytes = await change(sharp(fixture('gap-1.2.jpg')))
     .png({ compressionLevel: 1 })
     .toBuffer();
-  return partition(await check(await decodePhoto(bytes, 'turned.png'), of));
+  return partition(await check(await decodePhoto(bytes, 'turned.png'), of, { depth: 'states' }));
 }
 
 /** The card of a base seen in a mirror: every x counted from the other side. */
@@ -55,7 +56,7 @@ describe('The net does not depend on how the photograph is held', () => {
   it('is the same for the picture turned and mirrored, the outline and its turn found anew', async () => {
     const upright = await netsOf((image) => image, card);
     expect(upright.length).toBeGreaterThan(6);
-    expect(await netsOf((image) => image.rotate(180), card)).toEqual(upright);
+    if (long) expect(await netsOf((image) => image.rotate(180), card)).toEqual(upright);
     expect(await netsOf((image) => image.rotate(90), card)).toEqual(upright);
     expect(await netsOf((image) => image.flop(), mirrored(card))).toEqual(upright);
   }, 240_000);
