@@ -136,6 +136,9 @@ function starvedBreaks(found: Case): Found[] {
     });
 }
 
+/** What crosses a strip more widely than this, mm, with copper leading round it, is how the copper was laid. */
+const ledRoundMm = 2;
+
 /**
  * Lines across a strip that may be breaks or glare: the mask runs on. And breaks round which copper still leads another
  * way, as where a bridge joins the two sides: harmless until that is cut.
@@ -143,8 +146,10 @@ function starvedBreaks(found: Case): Found[] {
 function unsureBreaks(found: Case): Found[] {
   return found.traced.crossings
     .filter(
-      ({ other, gap, piece }) =>
-        piece > 0 && gap >= 0.3 && (other === undefined ? gap < openFrom : other === piece),
+      ({ other, gap, piece, widthMm }) =>
+        piece > 0 &&
+        gap >= 0.3 &&
+        (other === undefined ? gap < openFrom : other === piece && widthMm < ledRoundMm),
     )
     .map(({ at, widthMm, piece, gap }) => {
       const island = found.wiring.graph.islandAt(piece, at);
