@@ -1,5 +1,6 @@
 import type { CardInput, FindingKind } from '../../src/card/index.ts';
 import type { Point, Ring } from '../../src/geometry/index.ts';
+import type { CellMarking } from './marking.ts';
 
 /** One tape as laid. Places in mm on the base. */
 export interface BuiltStrip {
@@ -62,7 +63,7 @@ export interface Build {
   morePatches?: BuiltPatch[];
   slivers: Sliver[];
   lamps: BuiltLamp[];
-  cell: { at: Point; present: boolean };
+  cell: { at: Point; present: boolean; marking?: CellMarking };
   contacts: { id: string; at: Point; order: number }[];
   pencil: Point[][];
   print?: Print;

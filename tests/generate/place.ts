@@ -6,13 +6,14 @@ import type { Shaded } from './shade.ts';
 import type { Light, Rgb } from './conditions.ts';
 import { gridPxPerMm } from './lay.ts';
 import type { Laid } from './lay.ts';
+import { markingShade } from './marking.ts';
 import { hash } from './random.ts';
 
 /** Lays lamps and cell over the shaded sheet. @returns 1 where they hide what lies below, grid sized. */
 export function placeParts(build: Build, laid: Laid, out: Shaded, light: Light, camera: Camera): Uint8Array {
   const hidden = new Uint8Array(laid.width * laid.height);
   for (const lamp of build.lamps) placeLamp(lamp, laid, out, hidden, light);
-  if (build.cell.present) placeCell(build.cell.at, laid, out, hidden, light, camera);
+  if (build.cell.present) placeCell(build.cell, laid, out, hidden, light, camera);
   return hidden;
 }
 
@@ -50,13 +51,14 @@ function lampColour(lamp: BuiltLamp, u: number, v: number, long: number): Rgb {
 
 /** A coin cell, + up: its top stands `height` over the sheet and so leans away from the camera's foot. */
 function placeCell(
-  at: Point,
+  { at, marking }: Build['cell'],
   laid: Laid,
   out: Shaded,
   hidden: Uint8Array,
   light: Light,
   camera: Camera,
 ): void {
+  const mark = marking ? markingShade(marking) : () => 1;
   const radius = 10;
   const height = 3.2;
   const lean = height / (camera.at[2] - height);
@@ -74,7 +76,10 @@ function placeCell(
     if (topR > radius) return set(out, i, [0.1, 0.1, 0.11], lit, light);
     const sheen = 0.32 + 0.3 * smoothstep(-0.9, 0.9, Math.sin(Math.atan2(y - top[1], x - top[0]) * 2 + 0.6));
     const brushed =
-      sheen * (0.97 + 0.06 * hash(Math.round(topR * 12), 3, 5)) * (topR > radius - 0.5 ? 0.6 : 1);
+      sheen *
+      (0.97 + 0.06 * hash(Math.round(topR * 12), 3, 5)) *
+      (topR > radius - 0.5 ? 0.6 : 1) *
+      mark([x - top[0], y - top[1]]);
     set(out, i, [brushed, brushed, brushed * 1.02], lit, light);
   });
 }

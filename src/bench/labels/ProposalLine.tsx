@@ -3,7 +3,7 @@ import type { LabelProposal } from '../../parts/labels/attachLabels.ts';
 import { labelWords as words } from '../../words/labels.ts';
 import { flipLamp } from '../parts/partEdits.ts';
 import { editCard } from '../state/editCard.ts';
-import { nameLamps, setCellKind } from './labelEdits.ts';
+import { nameLamps, takeCell } from './labelEdits.ts';
 import { TagLines } from './TagLines.tsx';
 
 /** One thing that a label proposes, with what takes it. */
@@ -53,7 +53,10 @@ function taking(proposal: Taken): { text: string; edit: (card: Card) => Card } {
     case 'mark-plus':
       return { text: words.flip(proposal.lamp), edit: (card) => flipLamp(card, proposal.lamp) };
     case 'set-cell':
-      return { text: words.cell(proposal.kind), edit: (card) => setCellKind(card, proposal.kind) };
+      return {
+        text: proposal.onFace ? words.marked(proposal.kind) : words.cell(proposal.kind),
+        edit: (card) => takeCell(card, proposal),
+      };
     case 'set-title':
       return { text: words.title(proposal.title), edit: (card) => ({ ...card, title: proposal.title }) };
   }

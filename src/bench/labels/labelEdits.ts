@@ -1,6 +1,8 @@
-import type { Card, CellKind } from '../../card/schema.ts';
+import type { Card } from '../../card/schema.ts';
 import type { LabelProposal } from '../../parts/labels/attachLabels.ts';
-import { renamePart } from '../parts/partEdits.ts';
+import { layCell, renamePart } from '../parts/partEdits.ts';
+
+type CellProposal = Extract<LabelProposal, { do: 'set-cell' }>;
 
 /** A label that says what the card says already asks for nothing. */
 export function sortProposals(proposals: readonly LabelProposal[], card: Card) {
@@ -11,8 +13,13 @@ export function sortProposals(proposals: readonly LabelProposal[], card: Card) {
 function agrees(proposal: LabelProposal, card: Card): boolean {
   if (proposal.do === 'name-lamp') return proposal.lamp === proposal.as;
   if (proposal.do === 'mark-plus') return proposal.agrees;
-  if (proposal.do === 'set-cell') return !card.cell || card.cell.kind === proposal.kind;
+  if (proposal.do === 'set-cell') return takeCell(card, proposal) === card || isCell(card, proposal);
   return proposal.do === 'set-title' && Boolean(card.title);
+}
+
+/** Whether the card's cell is as its marking says. */
+function isCell({ cell }: Card, { kind, onFace }: CellProposal): boolean {
+  return cell !== undefined && cell.kind === kind && (!onFace || cell.up === '+');
 }
 
 /** Gives lamps new names all at once, so that two may change theirs; a lamp left with a taken name gets a fresh one. */
@@ -34,6 +41,10 @@ function freeName({ lamps, contacts }: Card, id: string, taken: ReadonlySet<stri
   return `${id}-${n}`;
 }
 
-export function setCellKind(card: Card, kind: string): Card {
-  return card.cell ? { ...card, cell: { ...card.cell, kind: kind as CellKind } } : card;
+/** Makes the cell of the kind read; read off its own face it lies there with its + up, whether the card had one or not. */
+export function takeCell(card: Card, { kind, onFace, label }: CellProposal): Card {
+  const laid = card.cell || !onFace ? card : layCell(card, label.at);
+  return laid.cell
+    ? { ...laid, cell: { ...laid.cell, kind, ...(onFace ? { up: '+' as const } : {}) } }
+    : laid;
 }

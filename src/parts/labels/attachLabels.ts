@@ -1,4 +1,4 @@
-import type { Card } from '../../card/index.ts';
+import type { Card, CellKind } from '../../card/index.ts';
 import type { Box, Point } from '../../geometry/index.ts';
 import type { Label } from './types.ts';
 
@@ -18,7 +18,8 @@ const sure = 0.6;
 export type LabelProposal =
   | { do: 'name-lamp'; lamp: string; as: string; label: Label }
   | { do: 'mark-plus'; lamp: string; side: 'plus' | 'minus'; agrees: boolean; label: Label }
-  | { do: 'set-cell'; kind: string; label: Label }
+  /** `onFace`: the cell lies there, its marked face, which is its +, up. */
+  | { do: 'set-cell'; kind: CellKind; onFace: boolean; label: Label }
   | { do: 'set-title'; title: string; label: Label }
   | { do: 'use-plan'; code: string; label: Label }
   | { do: 'ask'; as: string; between: string[]; label: Label };
@@ -35,7 +36,8 @@ function propose(label: Label, lamps: Lamps): LabelProposal[] {
   const { means } = label;
   if (means.kind === 'tag') return [{ do: 'use-plan', code: means.code, label }];
   if (label.certainty < sure) return [];
-  if (means.kind === 'cell') return [{ do: 'set-cell', kind: means.cell, label }];
+  if (means.kind === 'cell')
+    return [{ do: 'set-cell', kind: means.cell, onFace: means.onFace === true, label }];
   if (means.kind === 'title') return [{ do: 'set-title', title: means.title, label }];
   if (means.kind === 'lamp') return nameProposals(label, means.id, lamps);
   return means.kind === 'polarity' ? plusProposals(label, means.sign, lamps) : [];

@@ -11,17 +11,20 @@ const longestMm = 12;
 /** Ink nearer to copper than this is taken for the copper's own edge, mm. */
 const keepOffMm = 0.2;
 
+type Inked = Pick<SquaredSheet, 'width' | 'height' | 'pxPerMm' | 'originMm' | 'rgb'>;
+
 /**
  * Lines of ink that may be text, on the paper of a squared sheet.
  *
  * @param notPaper 1 where copper, lamps or the cell lie; row-major, the sheet's size
  */
-export function textBoxes(sheet: SquaredSheet, notPaper: Uint8Array): TextBox[] {
+export function textBoxes(sheet: Inked, notPaper: Uint8Array): TextBox[] {
   const { width, height, pxPerMm, originMm } = sheet;
   const avoid = dilate(notPaper, width, height, Math.round(keepOffMm * pxPerMm));
   const ink = inkMask(greyOf(sheet), width, height, avoid, Math.round(4 * pxPerMm));
   const letters = inkBlobs(ink, width, height).filter((box) => isLetter(box, pxPerMm));
-  return joinLines(letters).map((box) => ({
+  const words = joinLines(letters, onOneLine);
+  return joinLines(words, areOneLine).map((box) => ({
     box: {
       x0: originMm[0] + box.x0 / pxPerMm,
       y0: originMm[1] + box.y0 / pxPerMm,
@@ -39,12 +42,12 @@ function isLetter(box: Box, pxPerMm: number): boolean {
   return size >= letterMm.least && h <= letterMm.most && w <= longestMm;
 }
 
-/** Joins blobs that stand side by side on one line, nearest first. */
-function joinLines(blobs: Box[]): Box[] {
+/** Joins blobs that stand side by side on one line, from the left. */
+function joinLines(blobs: Box[], belong: (a: Box, b: Box) => boolean): Box[] {
   const lines = [...blobs].sort((a, b) => a.x0 - b.x0);
   for (let i = 0; i < lines.length; i++) {
     for (let j = i + 1; j < lines.length; j++) {
-      if (!onOneLine(lines[i], lines[j])) continue;
+      if (!belong(lines[i], lines[j])) continue;
       lines[i] = union(lines[i], lines[j]);
       lines.splice(j, 1);
       j = i;
@@ -59,6 +62,15 @@ function onOneLine(a: Box, b: Box): boolean {
   const low = Math.min(a.y1 - a.y0, b.y1 - b.y0);
   const gap = Math.max(a.x0, b.x0) - Math.min(a.x1, b.x1);
   return overlap > 0.6 * low && gap < 0.9 * tall;
+}
+
+/** A faint letter between two words, such as the cross between two sizes, must not part them. */
+function areOneLine(a: Box, b: Box): boolean {
+  const [tallA, tallB] = [a.y1 - a.y0, b.y1 - b.y0];
+  const areWords = a.x1 - a.x0 > 1.5 * tallA && b.x1 - b.x0 > 1.5 * tallB;
+  const tall = Math.max(tallA, tallB);
+  const level = Math.abs(a.y1 - b.y1) < 0.25 * tall && Math.min(tallA, tallB) > 0.7 * tall;
+  return areWords && level && Math.max(a.x0, b.x0) - Math.min(a.x1, b.x1) < 1.6 * tall;
 }
 
 function union(a: Box, b: Box): Box {

@@ -1,3 +1,4 @@
+import type { CellKind } from '../../card/index.ts';
 import type { Box, Point } from '../../geometry/index.ts';
 
 /** A line of ink on the sheet that may be text, mm. */
@@ -20,7 +21,8 @@ export interface Label {
 export type LabelMeaning =
   | { kind: 'lamp'; id: string }
   | { kind: 'polarity'; sign: '+' | '-' }
-  | { kind: 'cell'; cell: string }
+  /** `onFace`: read off the cell itself, whose marked face is its +. */
+  | { kind: 'cell'; cell: CellKind; onFace?: boolean }
   | { kind: 'tag'; code: string }
   | { kind: 'title'; title: string }
   | { kind: 'nothing' };
@@ -29,6 +31,8 @@ export type LabelMeaning =
 export interface KnownNames {
   /** Lamps of the card and of its plan. */
   lamps: readonly string[];
+  /** The tag of the card's own plan, where it has one. */
+  tag?: string;
   /** Contacts, patches, flaps, holes: their names are no lamp's. */
   others: readonly string[];
   /** Gives a plan tag in its own spelling, when a text is one. */

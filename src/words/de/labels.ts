@@ -20,6 +20,7 @@ export const labelWords: Catalogue['labels'] = {
   askLamp: (lamp) => `LED ${lamp}`,
   flip: (lamp) => `+ und − der LED ${lamp} tauschen: Am anderen Ende steht ein +`,
   cell: (kind) => `Die Knopfzelle als ${kind} führen`,
+  marked: (kind) => `Auf der Knopfzelle steht ${kind}: so übernehmen, Plusseite oben`,
   title: (title) => `Der Karte den Titel „${title}“ geben`,
   tagAgrees: (tag) => `Für den vorliegenden Plan gedruckt: ${tag}.`,
   tagOther: (tag) =>

@@ -19,6 +19,7 @@ export const labelWords = {
   askLamp: (lamp: string) => `Lamp ${lamp}`,
   flip: (lamp: string) => `Swap + and − of lamp ${lamp}: a + stands by its other end`,
   cell: (kind: string) => `Make the cell a ${kind}`,
+  marked: (kind: string) => `The cell is marked ${kind}: take that, + face up`,
   title: (title: string) => `Title the card “${title}”`,
   tagAgrees: (tag: string) => `Printed for the plan at hand: ${tag}.`,
   tagOther: (tag: string) =>

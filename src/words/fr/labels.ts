@@ -22,6 +22,7 @@ export const labelWords: Catalogue['labels'] = {
   askLamp: (lamp) => `LED ${lamp}`,
   flip: (lamp) => `Intervertir + et − de la LED ${lamp}\u00a0: un + se trouve à l’autre bout`,
   cell: (kind) => `Noter la pile comme ${kind}`,
+  marked: (kind) => `La pile porte ${kind}\u00a0: le reprendre, face + dessus`,
   title: (title) => `Donner à la carte le titre «\u00a0${title}\u00a0»`,
   tagAgrees: (tag) => `Imprimé pour ce tracé\u00a0: ${tag}.`,
   tagOther: (tag) =>

@@ -4,10 +4,12 @@ import { printedNight } from '../../generate/printed.ts';
 import { nameSets, readOnce } from './readScore.ts';
 
 /**
- * npx tsx tests/parts/labels/readRates.ts [COUNT]
+ * npx tsx tests/parts/labels/readRates.ts [COUNT] [FROM]
  * Prints plans, photographs them at 150 dots an inch under tilts of 0 to 30 degrees, and says how much is read right.
  */
 const count = Number(process.argv[2] ?? 40);
+/** Number of the first picture: others draw other seeds, plans and tilts. */
+const from = Number(process.argv[3] ?? 0);
 const perPrint = 5;
 const goldenRatio = 0.618;
 
@@ -17,7 +19,7 @@ let of = 0;
 let tags = 0;
 const wrong: string[] = [];
 let printed: Awaited<ReturnType<typeof printedNight>> | undefined;
-for (let n = 0; n < count; n++) {
+for (let n = from; n < from + count; n++) {
   const print = Math.floor(n / perPrint);
   if (!printed || n % perPrint === 0)
     printed = await printedNight(nameSets[print % nameSets.length], print / 10);

@@ -38,3 +38,16 @@ export function isPlus({ width, height, grey }: GreyPicture, pad: number): boole
   ];
   return Math.min(...arms) > 0.45 && Math.max(...corners) < 0.12;
 }
+
+/** A − is so many times as wide as high, and ink all over. */
+const dash = { least: 2, most: 8, full: 0.7 };
+
+/** Whether the ink of a cut-out is one − : a level bar and nothing else. @param pad paper round the ink, px */
+export function isMinus({ width, height, grey }: GreyPicture, pad: number): boolean {
+  const [w, h] = [width - 2 * pad, height - 2 * pad];
+  if (w / h < dash.least || w / h > dash.most) return false;
+  let ink = 0;
+  for (let j = pad; j < pad + h; j++)
+    for (let i = pad; i < pad + w; i++) if (grey[j * width + i] < dark) ink++;
+  return ink / (w * h) > dash.full;
+}
