@@ -3,19 +3,21 @@
  * @param plane row-major, width*height
  */
 export function boxMean(
-  plane: ArrayLike<number>,
+  plane: Float32Array | Uint8Array,
   width: number,
   height: number,
   reach: number,
 ): Float32Array {
   const rows = new Float32Array(width * height);
+  // One kind of array in the loops, so that they are compiled for it alone.
+  const values = plane instanceof Float32Array ? plane : new Float32Array(plane);
   for (let j = 0; j < height; j++) {
     const at = j * width;
     let sum = 0;
-    for (let i = 0; i < Math.min(reach, width); i++) sum += plane[at + i];
+    for (let i = 0; i < Math.min(reach, width); i++) sum += values[at + i];
     for (let i = 0; i < width; i++) {
-      if (i + reach < width) sum += plane[at + i + reach];
-      if (i > reach) sum -= plane[at + i - reach - 1];
+      if (i + reach < width) sum += values[at + i + reach];
+      if (i > reach) sum -= values[at + i - reach - 1];
       rows[at + i] = sum / (Math.min(width - 1, i + reach) - Math.max(0, i - reach) + 1);
     }
   }

@@ -85,13 +85,18 @@ function decide(scores: Uint8Array, sheet: SquaredSheet, small: Coarse): Masks {
   const held = new Uint8Array(width * height);
   for (let j = 0; j < height; j++) {
     const row = Math.min(small.height - 1, Math.floor(j / small.shrink)) * small.width;
-    for (let i = 0, k = j * width; i < width; i++, k++) {
-      if (!scores[k]) continue;
-      const n = row + Math.min(small.width - 1, Math.floor(i / small.shrink));
-      const odds = scores[k] / cut[n];
-      likelihood[k] = Math.min(255, 128 * odds);
-      copper[k] = odds >= 1 ? 1 : 0;
-      held[k] = copper[k] | (core[n] && scores[k] > notPaper * scoreUnit ? 1 : 0);
+    for (let c = 0; c < small.width; c++) {
+      const n = row + c;
+      const border = cut[n];
+      const least = core[n] ? notPaper * scoreUnit : Infinity;
+      const end = j * width + (c === small.width - 1 ? width : (c + 1) * small.shrink);
+      for (let k = j * width + c * small.shrink; k < end; k++) {
+        if (!scores[k]) continue;
+        const odds = scores[k] / border;
+        likelihood[k] = Math.min(255, 128 * odds);
+        copper[k] = odds >= 1 ? 1 : 0;
+        held[k] = copper[k] | (scores[k] > least ? 1 : 0);
+      }
     }
   }
   const least = 3 * pxPerMm ** 2;

@@ -35,7 +35,8 @@ export function closeGlints(
       originMm[1] + (Math.floor(k / width) + 0.5) / pxPerMm,
     );
   const shut = closeSquare(mask.filled, width, height, Math.round(reachMm * pxPerMm));
-  const open = mask.filled.map((v, k) => (!v && shut[k] ? 1 : 0));
+  const open = new Uint8Array(shut.length);
+  for (let k = 0; k < open.length; k++) if (!mask.filled[k] && shut[k]) open[k] = 1;
   const filled = mask.filled.slice();
   for (const opening of membersOf(components(open, width, height, 8))) {
     const glint = glintIn(opening, maybe, shut, sheet);

@@ -1,16 +1,17 @@
 import { boxMean } from './boxMean.ts';
 
 /**
- * How much the borders of a mask round each pixel run in one direction, 0..1: the structure tensor's coherence,
+ * How much the borders of a mask round a pixel run in one direction, 0..1: the structure tensor's coherence,
  * (l1 - l2) / (l1 + l2). The two sides of a strip are parallel and give 1, the border of a blot runs all ways.
  * @source B. Jaehne, "Digital Image Processing", structure tensor; window `reach` on each side, px
+ * @returns the coherence at a pixel, by its place: few are asked
  */
 export function borderCoherence(
   mask: Uint8Array,
   width: number,
   height: number,
   reach: number,
-): Float32Array {
+): (k: number) => number {
   const soft = boxMean(mask, width, height, 1);
   const xx = new Float32Array(mask.length);
   const yy = new Float32Array(mask.length);
@@ -25,8 +26,8 @@ export function borderCoherence(
     }
   }
   const [a, b, c] = [xx, yy, xy].map((plane) => boxMean(plane, width, height, reach));
-  return a.map((_, k) => {
+  return (k) => {
     const sum = a[k] + b[k];
-    return sum > 1e-6 ? Math.hypot(a[k] - b[k], 2 * c[k]) / sum : 0;
-  });
+    return sum > 1e-6 ? Math.fround(Math.hypot(a[k] - b[k], 2 * c[k]) / sum) : 0;
+  };
 }

@@ -19,29 +19,44 @@ export function squaredDistance(mask: Uint8Array, width: number, height: number)
       out[k] = near >= 1e4 ? far : near * near;
     }
   }
-  const at = new Int32Array(width);
-  const bound = new Float64Array(width + 1);
+  const at = new Int32Array(width + 2);
+  const bound = new Float64Array(width + 3);
   const row = new Float32Array(width);
-  for (let j = 0; j < height; j++) lowerEnvelope(out.subarray(j * width, (j + 1) * width), row, at, bound);
+  for (let j = 0; j < height; j++) {
+    const f = out.subarray(j * width, (j + 1) * width);
+    // Nothing reaches past a source, so each stretch between two of them is looked at alone.
+    for (let i = 0; i < width; i++) {
+      if (f[i] === 0) continue;
+      const from = Math.max(0, i - 1);
+      while (i < width && f[i] > 0) i++;
+      lowerEnvelope(f, from, Math.min(width, i + 1), row, at, bound);
+    }
+  }
   return out;
 }
 
-/** One row of the transform: the lower envelope of the parabolas (x - i)^2 + f[i]. */
-function lowerEnvelope(f: Float32Array, copy: Float32Array, at: Int32Array, bound: Float64Array): void {
-  const n = f.length;
-  copy.set(f);
+/** A stretch of a row: the lower envelope of the parabolas (x - i)^2 + f[i]. @param to after its last pixel */
+function lowerEnvelope(
+  f: Float32Array,
+  from: number,
+  to: number,
+  copy: Float32Array,
+  at: Int32Array,
+  bound: Float64Array,
+): void {
+  for (let i = from; i < to; i++) copy[i] = f[i];
   let top = 0;
-  at[0] = 0;
+  at[0] = from;
   bound[0] = -Infinity;
   bound[1] = Infinity;
-  for (let i = 1; i < n; i++) {
+  for (let i = from + 1; i < to; i++) {
     let s = crossing(copy, at[top], i);
     while (s <= bound[top]) s = crossing(copy, at[--top], i);
     at[++top] = i;
     bound[top] = s;
     bound[top + 1] = Infinity;
   }
-  for (let i = 0, k = 0; i < n; i++) {
+  for (let i = from, k = 0; i < to; i++) {
     while (bound[k + 1] < i) k++;
     const d = i - at[k];
     f[i] = d * d + copy[at[k]];

@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/index.ts';
-import { components } from './components.ts';
+import { components, membersOf } from './components.ts';
 import { grow } from './grow.ts';
 import { boxRound } from './paperRound.ts';
 import type { CopperMask } from './types.ts';
@@ -29,17 +29,18 @@ const most = 40;
 export function openChannels(mask: CopperMask): CopperMask {
   if (mask.by !== 'learned') return mask;
   const { width, height, pxPerMm, likelihood } = mask;
-  const certain = Uint8Array.from(mask.filled, (v, k) => (v && likelihood[k] >= sure ? 1 : 0));
-  const strips = grow(certain, width, height, rimMm * pxPerMm).map((v, k) => v & mask.filled[k]);
-  const doubtful = Uint8Array.from(mask.filled, (v, k) => (v && !strips[k] ? 1 : 0));
-  const { labels, count } = components(doubtful, width, height, 8);
-  const members: number[][] = Array.from({ length: count + 1 }, () => []);
-  for (let k = 0; k < labels.length; k++) if (labels[k]) members[labels[k]].push(k);
+  const certain = new Uint8Array(width * height);
+  for (let k = 0; k < certain.length; k++) if (mask.filled[k] && likelihood[k] >= sure) certain[k] = 1;
+  const strips = grow(certain, width, height, rimMm * pxPerMm);
+  const doubtful = new Uint8Array(width * height);
+  for (let k = 0; k < doubtful.length; k++) {
+    strips[k] &= mask.filled[k];
+    if (mask.filled[k] && !strips[k]) doubtful[k] = 1;
+  }
   const filled = mask.filled.slice();
   const strict = mask.strict.slice();
-  for (const each of members) {
-    if (each.length < 4) continue;
-    const channel = Int32Array.from(each);
+  for (const channel of membersOf(components(doubtful, width, height, 8))) {
+    if (channel.length < 4) continue;
     if (medianOf(channel, mask) >= doubted || medianOf(copperRound(channel, mask), mask) < sureRound)
       continue;
     if (!betweenSides(channel, strips, mask)) continue;

@@ -27,7 +27,8 @@ export function openPaper(
   const shaded = (k: number): boolean =>
     lamps(originMm[0] + ((k % width) + 0.5) / pxPerMm, originMm[1] + (Math.floor(k / width) + 0.5) / pxPerMm);
   const pieces = components(strict, width, height, 4).labels;
-  const bridge = mask.filled.map((v, k) => (v && !strict[k] ? 1 : 0));
+  const bridge = new Uint8Array(strict.length);
+  for (let k = 0; k < bridge.length; k++) if (mask.filled[k] && !strict[k]) bridge[k] = 1;
   const filled = mask.filled.slice();
   for (const each of membersOf(components(bridge, width, height, 8))) {
     if (!joinsTwo(each, pieces, width)) continue;

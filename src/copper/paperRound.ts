@@ -1,4 +1,5 @@
 import type { SquaredSheet } from '../sheet/index.ts';
+import { middleOf } from '../geometry/index.ts';
 import { rootOf } from './lab.ts';
 
 /** What is no copper round a place: medians and spread of L*, medians of a* and b*. */
@@ -43,10 +44,12 @@ export function paperRound(
     }
   }
   if (seen.length < 40) return undefined;
-  const labs = seen.map((k) => labAt(sheet, k));
-  const [L, a, b] = [0, 1, 2].map((c) => medianOf(labs.map((lab) => lab[c])));
-  const spread = 1.48 * medianOf(labs.map((lab) => Math.abs(lab[0] - L)));
-  const rimL = rim.length < 20 ? L : medianOf(rim.map((k) => labAt(sheet, k)[0]));
+  const labs = labsAt(sheet, seen);
+  // The lightness is wanted again for its spread.
+  const [L, a, b] = [middleOf(labs.L.slice()), middleOf(labs.a), middleOf(labs.b)];
+  for (let n = 0; n < seen.length; n++) labs.L[n] = Math.abs(labs.L[n] - L);
+  const spread = 1.48 * middleOf(labs.L);
+  const rimL = rim.length < 20 ? L : middleOf(labsAt(sheet, rim).L);
   return { L, a, b, spread, rim: Math.max(L, rimL) };
 }
 
@@ -84,4 +87,14 @@ export function labAt({ rgb }: SquaredSheet, k: number): Lab {
   return [116 * root[1] - 16, 500 * (root[0] - root[1]), 200 * (root[1] - root[2])];
 }
 
-const medianOf = (values: number[]): number => Float64Array.from(values).sort()[values.length >> 1];
+/** The same of many pixels, a plane each. */
+function labsAt({ rgb }: SquaredSheet, pixels: readonly number[]) {
+  const [L, a, b] = [0, 1, 2].map(() => new Float64Array(pixels.length));
+  for (let n = 0; n < pixels.length; n++) {
+    rootOf(rgb, 3 * pixels[n], root);
+    L[n] = 116 * root[1] - 16;
+    a[n] = 500 * (root[0] - root[1]);
+    b[n] = 200 * (root[1] - root[2]);
+  }
+  return { L, a, b };
+}

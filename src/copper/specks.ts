@@ -1,13 +1,12 @@
-import { giveBack } from '../engine/giveBack.ts';
-import { components, sizesOf } from './components.ts';
+import { runsOf, runSizes } from './runs.ts';
 
 /** Drops regions under `least` pixels. */
 export function dropSpecks(mask: Uint8Array, width: number, height: number, least: number): Uint8Array {
-  const found = components(mask, width, height, 4);
-  const sizes = sizesOf(found);
+  const runs = runsOf(mask, width, height, 4);
+  const sizes = runSizes(runs);
   const out = new Uint8Array(mask.length);
-  for (let k = 0; k < out.length; k++) if (mask[k] && sizes[found.labels[k]] >= least) out[k] = 1;
-  giveBack(found.labels);
+  for (let n = 0; n < runs.count; n++)
+    if (sizes[runs.region[n]] >= least) out.fill(1, runs.from[n], runs.to[n]);
   return out;
 }
 
@@ -15,10 +14,10 @@ export function dropSpecks(mask: Uint8Array, width: number, height: number, leas
 export function fillHoles(mask: Uint8Array, width: number, height: number, most: number): Uint8Array {
   const ground = new Uint8Array(mask.length);
   for (let k = 0; k < mask.length; k++) ground[k] = mask[k] ? 0 : 1;
-  const found = components(ground, width, height, 8);
-  const sizes = sizesOf(found);
+  const runs = runsOf(ground, width, height, 8);
+  const sizes = runSizes(runs);
   const out = mask.slice();
-  for (let k = 0; k < out.length; k++) if (ground[k] && sizes[found.labels[k]] < most) out[k] = 1;
-  giveBack(found.labels, ground);
+  for (let n = 0; n < runs.count; n++)
+    if (sizes[runs.region[n]] < most) out.fill(1, runs.from[n], runs.to[n]);
   return out;
 }

@@ -45,7 +45,7 @@ export function addStripScore(
       area[id]++;
       if (inner[k] <= 1) {
         border[id]++;
-        straight[id] += coherence[k];
+        straight[id] += coherence(k);
       }
       if (!isRidge(inner, k, width)) continue;
       ridge[id]++;
@@ -73,11 +73,11 @@ const ramp = (v: number, low: number, high: number): number =>
 
 /** Distance of each inner pixel to the outside, px. */
 function depthOf(mask: Uint8Array, width: number, height: number): Float32Array {
-  return squaredDistance(
-    mask.map((m) => 1 - m),
-    width,
-    height,
-  ).map(Math.sqrt);
+  const outside = new Uint8Array(mask.length);
+  for (let k = 0; k < outside.length; k++) outside[k] = 1 - mask[k];
+  const depth = squaredDistance(outside, width, height);
+  for (let k = 0; k < depth.length; k++) depth[k] = Math.sqrt(depth[k]);
+  return depth;
 }
 
 /** The mask less all of it that a disc of the given radius fits into. */
@@ -94,7 +94,9 @@ function withoutWide(
   if (!any) return mask;
   const near = squaredDistance(core, width, height);
   const most = (radius + 1) ** 2;
-  return mask.map((m, k) => (m && near[k] > most ? 1 : 0));
+  const slim = new Uint8Array(mask.length);
+  for (let k = 0; k < slim.length; k++) if (mask[k] && near[k] > most) slim[k] = 1;
+  return slim;
 }
 
 /** On the middle of its region: no neighbour lies clearly deeper. */

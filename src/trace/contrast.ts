@@ -1,3 +1,4 @@
+import { middleOf } from '../geometry/index.ts';
 import type { Ribbon } from './ribbon.ts';
 
 /** Mean and spread of L*, a*, b* in a window of a ribbon. */
@@ -22,10 +23,10 @@ export function colourOf(
   const values = new Float32Array(picked.length);
   [L, a, b].forEach((plane, c) => {
     for (let n = 0; n < values.length; n++) values[n] = plane[picked[n]];
-    const middle = values.sort()[values.length >> 1];
+    const middle = middleOf(values);
     for (let n = 0; n < values.length; n++) values[n] = Math.abs(values[n] - middle);
     colour.mean[c] = middle;
-    colour.spread[c] = Math.max(floor[c], 1.48 * values.sort()[values.length >> 1]);
+    colour.spread[c] = Math.max(floor[c], 1.48 * middleOf(values));
   });
   return colour;
 }

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { boxMean } from '../../src/copper/boxMean.ts';
 import { squaredDistance } from '../../src/copper/distance.ts';
+import { grow } from '../../src/copper/grow.ts';
 import { seeded } from '../trace/creasedStrip.ts';
 import { cv, matOf } from './openCvWasm.ts';
 
@@ -18,6 +19,23 @@ test('exact distances equal an independent library (OpenCV 4.3, DIST_MASK_PRECIS
   cv.distanceTransform(mat, theirs, cv.DIST_L2, cv.DIST_MASK_PRECISE);
   const ours = squaredDistance(sources, width, height);
   ours.forEach((d, k) => expect(Math.sqrt(d)).toBeCloseTo(theirs.data32F[k], 2));
+  mat.delete();
+  theirs.delete();
+});
+
+test('a mask grows by what lies within reach, near and far, as the distances of an independent library tell', () => {
+  const mat = matOf(
+    sources.map((m) => 1 - m),
+    width,
+    height,
+  );
+  const theirs = new cv.Mat();
+  cv.distanceTransform(mat, theirs, cv.DIST_L2, cv.DIST_MASK_PRECISE);
+  // Between the whole squares, so that neither side's rounding decides.
+  for (const reach of [0.3, 1.2, 1.6, 2.1, 4.05, 7.7, 9.02, 13.06]) {
+    const within = Uint8Array.from(theirs.data32F as Float32Array, (d) => (d <= reach ? 1 : 0));
+    expect(grow(sources, width, height, reach)).toEqual(within);
+  }
   mat.delete();
   theirs.delete();
 });
