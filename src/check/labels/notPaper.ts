@@ -11,6 +11,8 @@ const thinMm = 2.5;
 const letterMm = 4;
 /** A lamp's body ends within this of its axis, mm: nearer than its light and shadow, so that a name beside it stays. */
 const bodyMm = 2.2;
+/** The tag is printed in this strip along the lower edge, where no tape lies; on dark paper its letters run into one blot, mm. */
+const tagMm = 4.5;
 /** The sheet's own edge and a cutting line along it are no letters, mm. */
 const rimMm = 0.2;
 
@@ -50,8 +52,16 @@ function tape(mask: CopperMask): Uint8Array {
       if (j > box[3]) box[3] = j;
     }
   }
-  const large = boxes.map(([x0, y0, x1, y1], n) => n > 0 && Math.max(x1 - x0, y1 - y0) > letterMm * pxPerMm);
+  const large = boxes.map(
+    (box, n) => n > 0 && Math.max(box[2] - box[0], box[3] - box[1]) > letterMm * pxPerMm && !isTag(box, mask),
+  );
   return Uint8Array.from(labels, (label) => (large[label] ? 1 : 0));
+}
+
+/** Whether all of a blot lies where the tag is printed, were the sheet this way up or the other. */
+function isTag([, y0, , y1]: number[], { pxPerMm, originMm, baseMm }: CopperMask): boolean {
+  const [top, bottom] = [originMm[1] + y0 / pxPerMm, originMm[1] + (y1 + 1) / pxPerMm];
+  return top > baseMm.height - tagMm || bottom < tagMm;
 }
 
 /** The mask's opening by a disc (Serra 1982): what is thinner than the disc is gone. */

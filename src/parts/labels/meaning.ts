@@ -1,19 +1,38 @@
 import { cellKinds } from '../../card/index.ts';
 import type { KnownNames, LabelMeaning } from './types.ts';
 
-/** Letters that a recogniser takes for digits. */
-const digitLike: Record<string, string> = {
-  O: '0',
-  o: '0',
-  I: '1',
-  l: '1',
-  i: '1',
-  '|': '1',
-  S: '5',
-  s: '5',
-  B: '8',
-  Z: '2',
-  z: '2',
+/** Signs that stand for these digits where a name has a digit: likelier ones in an earlier group. */
+const digitsLike: Record<string, readonly string[]> = {
+  O: ['0'],
+  o: ['0'],
+  I: ['1'],
+  l: ['1'],
+  i: ['1'],
+  '|': ['1'],
+  S: ['5', '8', '9'],
+  s: ['5', '8', '9'],
+  B: ['8'],
+  Z: ['2'],
+  z: ['2'],
+  a: ['4'],
+  A: ['4'],
+  E: ['68'],
+  e: ['68'],
+  é: ['6'],
+  b: ['6'],
+  G: ['6'],
+  T: ['7'],
+  g: ['9'],
+  q: ['9'],
+};
+/** Digits that stand for these letters where a name begins. */
+const lettersLike: Record<string, readonly string[]> = {
+  '8': ['B'],
+  '1': ['LI'],
+  '0': ['DO'],
+  '6': ['G'],
+  '5': ['S'],
+  '4': ['A'],
 };
 
 /**
@@ -24,7 +43,8 @@ const digitLike: Record<string, string> = {
 export function meaningOf(text: string, known: KnownNames, aspect = Infinity): LabelMeaning {
   const code = known.tagIn(text);
   if (code) return { kind: 'tag', code };
-  const tight = text.replace(/\s+/g, '');
+  // A stroke beside the line is no part of it.
+  const tight = text.replace(/(^|\s)[^\p{L}\d+＋]+(?=\s|$)/gu, '').replace(/\s+/g, '');
   if (/^[+＋]$/.test(tight)) return { kind: 'polarity', sign: '+' };
   const name = nameIn(roomFor(tight, aspect), known);
   if (name !== undefined) return name === '' ? { kind: 'nothing' } : { kind: 'lamp', id: name };
@@ -39,15 +59,31 @@ const notLamps = /^[CFKNP]/;
 
 /** A lamp's name; '' for another part's; undefined where the text is no name at all. */
 function nameIn(tight: string, { lamps, others }: KnownNames): string | undefined {
-  const all = [...lamps, ...others];
-  // An 8 is read as an S too: where no name has the 5, the 8 is meant.
-  const known =
-    all.find((id) => alike(id) === alike(tight)) ??
-    all.find((id) => alike(id) === alike(tight.replace(/(?<=.)[Ss]/g, '8')));
+  const known = knownIn(tight, [...lamps, ...others]);
   if (known !== undefined) return lamps.includes(known) ? known : '';
   const found = /^([A-Za-z])([0-9OoIliSsBZz|]{1,3})$/.exec(tight);
   if (!found || !/[\dIl|Ss]/.test(found[2])) return undefined;
   return notLamps.test(tight) ? '' : `${found[1].toUpperCase()}${Number(digits(found[2]))}`;
+}
+
+/** The known name that a text comes nearest to, sign by sign; undefined where none does, or two as near. */
+function knownIn(tight: string, names: readonly string[]): string | undefined {
+  const near = names
+    .map((name) => ({ name, off: misread(tight, name) }))
+    .filter(({ off }) => Number.isFinite(off))
+    .sort((a, b) => a.off - b.off);
+  return near.length > 1 && near[0].off === near[1].off ? undefined : near[0]?.name;
+}
+
+/** How unlikely a text is a misreading of a name: 0 the same, Infinity none. */
+function misread(tight: string, name: string): number {
+  if (tight.length !== name.length) return Infinity;
+  return [...tight].reduce((sum, sign, k) => {
+    if (sign === name[k] || (k === 0 && sign.toUpperCase() === name[k])) return sum;
+    const place =
+      (k === 0 ? lettersLike : digitsLike)[sign]?.findIndex((group) => group.includes(name[k])) ?? -1;
+    return place < 0 ? Infinity : sum + 1 + place;
+  }, 0);
 }
 
 /** Least widths of printed and written signs, of their height: most of them, and broad letters. */
@@ -67,11 +103,6 @@ function leastWidth(tight: string): number {
   return [...tight].reduce((sum, sign) => sum + (/[MW]/i.test(sign) ? signWidth.broad : signWidth.usual), 0);
 }
 
-/** A name with letters that are mistaken for digits written as those, so that both spellings agree. */
-function alike(name: string): string {
-  return name.slice(0, 1).toUpperCase() + digits(name.slice(1));
-}
-
 function digits(text: string): string {
-  return [...text].map((c) => digitLike[c] ?? c).join('');
+  return [...text].map((sign) => digitsLike[sign]?.[0][0] ?? sign).join('');
 }

@@ -27,7 +27,7 @@ interface Reading {
  * @returns undefined where it says nothing
  */
 export async function readBox(
-  { box, heightMm }: TextBox,
+  { box, heightMm, clear }: TextBox,
   picture: (cut: Cut) => GreyPicture,
   reader: LineReader,
   known: KnownNames,
@@ -35,7 +35,7 @@ export async function readBox(
   const at: Point = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
   const aspect = (box.x1 - box.x0) / heightMm;
   const first = picture(cuts[0]);
-  const sign = isPlus(first, cuts[0].padPx) ? '+' : isMinus(first, cuts[0].padPx) ? '-' : undefined;
+  const sign = isPlus(first, cuts[0].padPx) ? '+' : clear && isMinus(first, cuts[0].padPx) ? '-' : undefined;
   if (sign) return { text: sign, certainty: signSure, at, box, means: { kind: 'polarity', sign } };
   const readings: Reading[] = [];
   for (const cut of cuts) {

@@ -2,6 +2,7 @@ import type { GreyPicture, LineReader } from '../../engine/ocr.ts';
 import type { SquaredSheet } from '../../sheet/index.ts';
 import { cropLine, type Cut } from './crop.ts';
 import { greyOf } from './ink.ts';
+import { meaningOf } from './meaning.ts';
 import { readBox } from './readBox.ts';
 import { textBoxes } from './textBoxes.ts';
 import type { KnownNames, Label, TextBox } from './types.ts';
@@ -37,7 +38,7 @@ export async function readLabels(
 ): Promise<ReadLabels> {
   const boxes = likeliest(textBoxes(sheet, notPaper));
   const cut = cutter(sheet);
-  const upsideDown = await liesUpsideDown(boxes, cut, reader, goOn);
+  const upsideDown = await liesUpsideDown(boxes, cut, reader, known, goOn);
   const labels: Label[] = [];
   for (const [n, box] of boxes.entries()) {
     if (!goOn()) break;
@@ -71,6 +72,7 @@ async function liesUpsideDown(
   boxes: TextBox[],
   cut: Cutter,
   reader: LineReader,
+  known: KnownNames,
   goOn: () => boolean,
 ): Promise<boolean> {
   const longest = [...boxes]
@@ -81,14 +83,19 @@ async function liesUpsideDown(
   let turned = 0;
   for (const box of longest) {
     if (!goOn()) return false;
-    upright += worth(await reader.read(cut(box, false)));
-    turned += worth(await reader.read(cut(box, true)));
+    upright += worth(await reader.read(cut(box, false)), known);
+    turned += worth(await reader.read(cut(box, true)), known);
   }
   return turned > upright + 0.25;
 }
 
-/** Certainty of a reading, where letters and digits were read at all. */
-function worth({ text, certainty }: { text: string; certainty: number }): number {
-  const known = text.replace(/[^A-Za-z0-9]/g, '').length;
-  return known < 2 ? 0 : certainty;
+/** A name that stands on its head may read as another text as surely: what a reading means tells more. */
+const meaningWorth = { tag: 4, lamp: 1.5, cell: 1.5, title: 1, polarity: 0, nothing: 0.5 };
+
+/** Certainty of a reading by what it means, where letters and digits were read at all. */
+function worth({ text, certainty }: { text: string; certainty: number }, known: KnownNames): number {
+  const signs = text.replace(/[^A-Za-z0-9]/g, '').length;
+  const means = meaningOf(text, known);
+  const expected = means.kind === 'lamp' && known.lamps.includes(means.id) ? 2 : 1;
+  return signs < 2 ? 0 : certainty * meaningWorth[means.kind] * expected;
 }

@@ -8,6 +8,8 @@ import type { TextBox } from './types.ts';
 const letterMm = { least: 1.0, most: 9 };
 /** A blob longer than this is a pencil line or an edge, mm. */
 const longestMm = 12;
+/** A line is clear where nothing but paper lies within this, mm. */
+const clearMm = 1;
 /** Ink nearer to copper than this is taken for the copper's own edge, mm. */
 const keepOffMm = 0.2;
 
@@ -32,7 +34,21 @@ export function textBoxes(sheet: Inked, notPaper: Uint8Array): TextBox[] {
       y1: originMm[1] + box.y1 / pxPerMm,
     },
     heightMm: (box.y1 - box.y0) / pxPerMm,
+    clear: isClear(box, notPaper, width, height, Math.round(clearMm * pxPerMm)),
   }));
+}
+
+function isClear(
+  { x0, y0, x1, y1 }: Box,
+  not: Uint8Array,
+  width: number,
+  height: number,
+  far: number,
+): boolean {
+  for (let y = Math.max(0, y0 - far); y < Math.min(height, y1 + far); y++)
+    for (let x = Math.max(0, x0 - far); x < Math.min(width, x1 + far); x++)
+      if (not[y * width + x]) return false;
+  return true;
 }
 
 function isLetter(box: Box, pxPerMm: number): boolean {

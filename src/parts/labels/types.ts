@@ -6,6 +6,8 @@ export interface TextBox {
   box: Box;
   /** Ink heights within, mm. */
   heightMm: number;
+  /** Bare paper lies all round it. */
+  clear: boolean;
 }
 
 /** What a line of ink was read as. */
