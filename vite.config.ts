@@ -24,6 +24,8 @@ export default defineConfig({
     testTimeout: 300_000,
     hookTimeout: 300_000,
     pool: 'forks',
+    // The files of one process share what they import: engine and nets are compiled once, not once a file.
+    isolate: false,
     maxWorkers: 2,
     sequence: { sequencer: LongestFirst },
   },

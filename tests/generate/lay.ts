@@ -16,7 +16,7 @@ export interface Laid {
 export const gridPxPerMm = 20;
 export const patchOwner = 255;
 
-/** Lays patch and tapes one over the other; `wrinkle` scales the foil's slopes. */
+/** Lays patch and tapes one over the other; `wrinkle` scales the foil's slopes, 0 leaves it flat. */
 export function lay(build: Build, wrinkle: number, seed: number): Laid {
   const width = Math.round(build.base.width_mm * gridPxPerMm);
   const height = Math.round(build.base.height_mm * gridPxPerMm);
@@ -103,6 +103,10 @@ function setSlope(
   wrinkle: number,
   seed: number,
 ): void {
+  if (wrinkle === 0) {
+    laid.slopeX[at] = laid.slopeY[at] = 0;
+    return;
+  }
   const facet = Math.floor(
     (along + 0.6 * across * (hash(seed, 3, 1) - 0.5)) / 7 + 0.8 * noise(along / 9, 0.5, seed),
   );
