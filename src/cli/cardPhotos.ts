@@ -13,6 +13,8 @@ export interface SheetFile {
 /** The photographs that a card file names: the base as it is now, and its other sheets. */
 export interface CardPhotos {
   photo: string;
+  /** What the card says of it. */
+  base: CardPhoto;
   /** The card with the corners of that photograph. */
   card: Card;
   sheets: SheetFile[];
@@ -36,5 +38,10 @@ export async function cardPhotos(card: Card, cardPath: string): Promise<CardPhot
       throw new FoilproofError(foldWords.pictureGone(given.name));
     });
   const corners_px = now.given.corners_px ?? card.corners_px;
-  return { photo: now.path, card: { ...card, corners_px }, sheets: files.filter((each) => each !== now) };
+  return {
+    photo: now.path,
+    base: now.given,
+    card: { ...card, corners_px },
+    sheets: files.filter((each) => each !== now),
+  };
 }

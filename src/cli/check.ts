@@ -36,7 +36,7 @@ export async function checkCommand(
   const given = cardPath ? await readCard(cardPath) : undefined;
   const named = files.length === 0 && given && cardPath ? await cardPhotos(given, cardPath) : undefined;
   const photos = named ? [named.photo] : await photosIn(files);
-  const { card, sheets } = named ?? { card: given, sheets: undefined };
+  const { card, sheets, base } = named ?? { card: given, sheets: undefined, base: undefined };
   const single = photos.length === 1;
   const again = values.get('again');
   if (again !== undefined && !single) throw new FoilproofError(cliWords.againNeedsOne);
@@ -45,6 +45,7 @@ export async function checkCommand(
     again,
     sheets,
     card,
+    base,
     labels: flags.has('labels'),
     outputs: outputsOf(outputs, photo, single),
   }));

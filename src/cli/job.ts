@@ -1,6 +1,6 @@
 import { basename } from 'node:path';
 import { cardSchema } from '../card/index.ts';
-import type { Card } from '../card/index.ts';
+import type { Card, CardPhoto } from '../card/index.ts';
 import { check } from '../check/index.ts';
 import type { Checked, SheetPhoto, ShotFate, StageName } from '../check/index.ts';
 import { scaleByCell } from '../parts/suggest/index.ts';
@@ -22,6 +22,8 @@ export interface Job {
   /** Photographs of the card's other sheets. */
   sheets?: SheetFile[];
   card?: Card;
+  /** What the card says of the photograph, where it names it. */
+  base?: CardPhoto;
   /** Reads what is written on the sheet too. */
   labels?: boolean;
   outputs: Outputs;
@@ -56,7 +58,7 @@ export async function runJob(job: Job, onStage?: (stage: StageName) => void): Pr
     const named = { ...photo, name: job.photo };
     const checked = await check(named, job.card ?? bareCard(photo), { onStage }, again, sheets);
     checked.timingsMs.decode = decode;
-    await writeOutputs(checked, job.outputs);
+    await writeOutputs(checked, job);
     const answer = answerOf(job.photo, checked);
     if (job.labels && answer.json) answer.json.labels = await labelsOf(checked);
     return answer;

@@ -7,13 +7,15 @@ import type { EncodedImage } from '../record/index.ts';
 import { fontsInNode } from '../record/pdf/fontsInNode.ts';
 import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
-import type { Outputs } from './outputNames.ts';
+import type { Job } from './job.ts';
+import { stepImages } from './stepImages.ts';
 
 /** Writes the files asked for. @throws FoilproofError when one cannot be written */
-export async function writeOutputs(checked: Checked, { mask, squared, report }: Outputs): Promise<void> {
+export async function writeOutputs(checked: Checked, job: Job): Promise<void> {
+  const { mask, squared, report } = job.outputs;
   if (mask) await save(mask, await maskPng(checked));
   if (squared) await save(squared, await squaredImage(checked).png().toBuffer());
-  if (report) await save(report, await reportOf(checked, extname(report).toLowerCase()));
+  if (report) await save(report, await reportOf(checked, extname(report).toLowerCase(), job));
 }
 
 /** The base's copper at 10 px/mm, white on black; a margin round the base is left out. */
@@ -34,9 +36,9 @@ function squaredImage({ sheet: { rgb, width, height } }: Checked) {
   return sharp(rgb, { raw: { width, height, channels: 3 } });
 }
 
-async function reportOf(checked: Checked, kind: string): Promise<string | Uint8Array> {
-  const images = { squared: await encoded(checked) };
+async function reportOf(checked: Checked, kind: string, job: Job): Promise<string | Uint8Array> {
   if (kind === '.svg') return svgRecord(checked, checked.power, checked.card);
+  const images = { squared: await encoded(checked), steps: await stepImages(job) };
   if (kind === '.pdf') {
     return pdfRecord(checked, checked.power, checked.card, { images, fonts: await fontsInNode() });
   }

@@ -1,3 +1,5 @@
+import { exifField, isLittle } from './exifField.ts';
+
 const orientationTag = 0x0112;
 const shortType = 3;
 
@@ -7,18 +9,13 @@ const shortType = 3;
  * @source TIFF 6.0 sections 2 and 8, which EXIF (CIPA DC-008) is written in
  */
 export function orientationIn(exif: Uint8Array): number | undefined {
-  if (exif.length < 14) return undefined;
-  const view = new DataView(exif.buffer, exif.byteOffset, exif.byteLength);
-  const little = exif[0] === 0x49;
-  const first = view.getUint32(4, little);
-  if (first + 2 > exif.length) return undefined;
-  const count = view.getUint16(first, little);
-  for (let at = first + 2; at + 12 <= Math.min(exif.length, first + 2 + 12 * count); at += 12) {
-    if (view.getUint16(at, little) !== orientationTag) continue;
-    const value = view.getUint16(at + 8, little);
-    return value >= 1 && value <= 8 ? value : undefined;
-  }
-  return undefined;
+  const field = exifField(exif, orientationTag);
+  if (!field) return undefined;
+  const value = new DataView(exif.buffer, exif.byteOffset, exif.byteLength).getUint16(
+    field.at,
+    isLittle(exif),
+  );
+  return value >= 1 && value <= 8 ? value : undefined;
 }
 
 /** EXIF that says nothing but the orientation. */

@@ -7,3 +7,4 @@ export { svgRecord } from './svgRecord.ts';
 export { htmlRecord } from './htmlRecord.ts';
 export type { EncodedImage } from './drawing/types.ts';
 export type { Recordable, RecordImages } from './types.ts';
+export { byDate, dayOf, stepLongestPx, stepOf, type StepPhoto } from './steps.ts';

@@ -3,6 +3,7 @@ import type { Netlist } from '../net/index.ts';
 import type { Outline, SquaredSheet } from '../sheet/index.ts';
 import type { Traced } from '../trace/index.ts';
 import type { EncodedImage } from './drawing/types.ts';
+import type { StepPhoto } from './steps.ts';
 
 /** What a record is made from; a finished check has all of it. */
 export interface Recordable {
@@ -23,5 +24,5 @@ export interface RecordImages {
   /** The squared sheet, the whole of it. */
   squared?: EncodedImage;
   /** Photographs by step, in order, with the day they were taken. */
-  steps?: { name: string; step?: string; taken?: string; image: EncodedImage }[];
+  steps?: StepPhoto[];
 }

@@ -42,6 +42,8 @@ async function check(...args: string[]) {
 async function folded(): Promise<void> {
   const card = JSON.parse(await readFile(fixture('folded/strip-off.card.json'), 'utf8'));
   card.photos = card.photos.slice(1);
+  card.photos[0].taken = '2026-05-04';
+  Object.assign(card.photos[1], { taken: '2026-05-03T10:00:00', step: 'the flap, opened' });
   card.patches[0].beneath = JSON.parse(await readFile(fixture('sound.card.json'), 'utf8')).patches[0].beneath;
   await writeFile(file('folded.card.json'), JSON.stringify(card));
   for (const { name } of card.photos) await copyFile(fixture(`folded/${name}`), file(name));
@@ -127,7 +129,14 @@ describe('foilproof check', () => {
     const values = new Set(await sharp(file('mask.png')).toColourspace('b-w').raw().toBuffer());
     expect([...values].sort()).toEqual([0, 255]);
     expect((await sharp(file('squared.png')).metadata()).width).toBe(1050);
-    expect(await readFile(file('record.html'), 'utf8')).toMatch(/^<!doctype html>/i);
+    const record = await readFile(file('record.html'), 'utf8');
+    expect(record).toMatch(/^<!doctype html>/i);
+    // The earliest photograph first, each with what it shows and its day.
+    const captions = [...record.matchAll(/<figcaption>([^<]*\.jpg, [^<]*)</g)].map(([, text]) => text);
+    expect(captions).toEqual([
+      'the flap, opened, flap-off.jpg, May 3, 2026',
+      'the base with patch K1, patched.jpg, May 4, 2026',
+    ]);
   });
 
   it('tells the scale by the cell and what became of a second shot', async () => {

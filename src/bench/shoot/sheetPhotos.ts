@@ -1,6 +1,7 @@
 import type { Card, CardPhoto } from '../../card/index.ts';
 import type { Point, Segment } from '../../geometry/index.ts';
 import { dataUrl } from '../record/dataUrl.ts';
+import { takenOf } from './takenOf.ts';
 
 /** A picture as a card holds it. */
 export type Picture = Pick<CardPhoto, 'name' | 'media' | 'base64' | 'taken'>;
@@ -74,11 +75,11 @@ function movedBy([a, b]: Segment, [x, y]: Point): [[number, number], [number, nu
   ];
 }
 
-/** A file's picture as text, with the time at which it came to the page. */
+/** A file's picture as text, with the time at which it was taken. */
 export async function pictureOf(file: File): Promise<Picture> {
   const url = await dataUrl(file);
   const known = ['image/png', 'image/webp', 'image/heic'] as const;
   const media = known.find((each) => each === file.type) ?? ('image/jpeg' as const);
-  const taken = new Date().toISOString();
+  const taken = await takenOf(file);
   return { name: file.name, media, base64: url.slice(url.indexOf(',') + 1), taken };
 }

@@ -1,3 +1,4 @@
+import { takenOf } from '../shoot/takenOf.ts';
 import { call } from '../worker/client.ts';
 import { renewNow } from './renew.ts';
 import { bench, change } from './store.ts';
@@ -5,8 +6,9 @@ import { tellTrouble } from './trouble.ts';
 import type { KeptShot } from './types.ts';
 
 /** Lays a further shot of the same sheet over the first; one that cannot be read is refused and all stays as it was. */
-export function shootAgain(file: Blob, name: string): Promise<void> {
-  return withShots([...(bench().again ?? []), { name, file, taken: new Date().toISOString() }]);
+export async function shootAgain(file: Blob, name: string): Promise<void> {
+  const taken = await takenOf(file);
+  return withShots([...(bench().again ?? []), { name, file, taken }]);
 }
 
 /** Goes back without a further shot. */

@@ -1,4 +1,5 @@
 import type { Outline } from '../../sheet/index.ts';
+import { takenOf } from '../shoot/takenOf.ts';
 import { call } from '../worker/client.ts';
 import { renewNow } from './renew.ts';
 import { bench, change } from './store.ts';
@@ -15,7 +16,7 @@ export async function takePhoto(file: Blob, name: string): Promise<void> {
     const { width, height } = await call('open', { name, file });
     const { card } = bench();
     const { corners_px: _gone, ...fresh } = card;
-    const shot = { name, file, taken: new Date().toISOString(), width, height };
+    const shot = { name, file, taken: await takenOf(file), width, height };
     change({
       shot,
       again: undefined,
