@@ -6,6 +6,7 @@ import { openJournal } from './journal.ts';
 import { runJob } from './job.ts';
 import type { Answer, Job } from './job.ts';
 import { checkOutputs, outputsOf } from './outputNames.ts';
+import { paperOf } from './paperOf.ts';
 import { photosIn } from './photosIn.ts';
 import { runPool } from './pool.ts';
 import { progress } from './progress.ts';
@@ -27,10 +28,11 @@ export async function checkCommand(
   complain: (line: string) => void = console.error,
 ): Promise<number> {
   const { files, values, flags } = readArguments('check', args, {
-    values: ['card', 'again', 'journal', 'mask', 'squared', 'report'],
+    values: ['card', 'again', 'journal', 'mask', 'squared', 'report', 'paper'],
     flags: ['json', 'summary', 'labels'],
   });
   const outputs = { mask: values.get('mask'), squared: values.get('squared'), report: values.get('report') };
+  const paper = paperOf(values.get('paper'));
   checkOutputs(outputs);
   const cardPath = values.get('card');
   const given = cardPath ? await readCard(cardPath) : undefined;
@@ -47,6 +49,7 @@ export async function checkCommand(
     card,
     base,
     labels: flags.has('labels'),
+    paper,
     outputs: outputsOf(outputs, photo, single),
   }));
   const outcomes: Outcome[] = [];

@@ -6,7 +6,7 @@ import type { Checked, SheetPhoto, ShotFate, StageName } from '../check/index.ts
 import { scaleByCell } from '../parts/suggest/index.ts';
 import { decodePhoto } from '../photo/decodeNode.ts';
 import { checkJson } from '../record/index.ts';
-import type { CheckJson } from '../record/index.ts';
+import type { CheckJson, Paper } from '../record/index.ts';
 import { cliWords } from '../words/cli.ts';
 import type { SheetFile } from './cardPhotos.ts';
 import { copperWords } from '../words/copper.ts';
@@ -27,6 +27,8 @@ export interface Job {
   /** Reads what is written on the sheet too. */
   labels?: boolean;
   outputs: Outputs;
+  /** Paper of a record that is written as a PDF; A4 unless given. */
+  paper?: Paper;
 }
 
 /** What the check of one photograph ends with. */

@@ -1,10 +1,10 @@
 import { writeFile } from 'node:fs/promises';
 import { extname } from 'node:path';
 import { printPlan } from '../plan/index.ts';
-import type { PrintPaper } from '../plan/index.ts';
 import { fontsInNode } from '../record/pdf/fontsInNode.ts';
 import { cliWords } from '../words/cli.ts';
 import { FoilproofError } from '../words/index.ts';
+import { paperOf } from './paperOf.ts';
 import { readArguments } from './readArguments.ts';
 import { readCard } from './readCard.ts';
 
@@ -25,10 +25,4 @@ export async function planCommand(args: string[]): Promise<number> {
     throw new FoilproofError(cliWords.cannotWrite(print));
   });
   return 0;
-}
-
-function paperOf(name: string | undefined): PrintPaper {
-  const paper = (name ?? 'a4').toLowerCase();
-  if (paper === 'a4' || paper === 'letter') return paper;
-  throw new FoilproofError(cliWords.badPaper(paper));
 }

@@ -40,7 +40,8 @@ async function reportOf(checked: Checked, kind: string, job: Job): Promise<strin
   if (kind === '.svg') return svgRecord(checked, checked.power, checked.card);
   const images = { squared: await encoded(checked), steps: await stepImages(job) };
   if (kind === '.pdf') {
-    return pdfRecord(checked, checked.power, checked.card, { images, fonts: await fontsInNode() });
+    const options = { images, fonts: await fontsInNode(), paper: job.paper };
+    return pdfRecord(checked, checked.power, checked.card, options);
   }
   return htmlRecord(checked, checked.power, checked.card, { images });
 }

@@ -1,6 +1,7 @@
-import { beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { solveStates } from '../../src/power/index.ts';
 import { htmlRecord } from '../../src/record/index.ts';
+import { chooseLanguage } from '../../src/words/language.ts';
 import { harbour, someFindings } from './harbour.ts';
 import { plainPicture } from './picture.ts';
 
@@ -64,5 +65,23 @@ describe('the record as a page', () => {
     for (const { id } of harbour().card.lamps) expect(html).toContain(`>${id}<`);
     expect(html).toContain('Settled by hand: metered');
     expect(html).toContain('emergency department at once');
+  });
+});
+
+describe('the record in another language', () => {
+  afterAll(() => chooseLanguage('en'));
+
+  it('names parts in it, in the diagram and the tables too, and no folder of the maker’s', async () => {
+    await chooseLanguage('de');
+    const { checked, card } = harbour();
+    const netlist = { ...checked.netlist, notSeen: [] };
+    const named = { ...checked, netlist, photo: { ...checked.photo, name: '/home/maker/cards/harbour.jpg' } };
+    const page = htmlRecord(named, solveStates(checked.netlist, checked.traced, card), card);
+    const words = page.replace(/<style>[\s\S]*?<\/style>/, '').replace(/<[^>]+>/g, ' | ');
+    expect(words).not.toMatch(/(?<!\p{L})(white|warm-white|cell[+-]?)(?!\p{L})/u);
+    expect(words).toContain('warmweiß');
+    expect(words).toContain('Zelle+');
+    expect(words).not.toContain('/home/maker');
+    expect(words).toContain('harbour.jpg');
   });
 });

@@ -1,20 +1,19 @@
 import { useState } from 'react';
 import type { Card } from '../../card/index.ts';
 import type { PrintPaper } from '../../plan/index.ts';
-import { printBarMm, shortLength } from '../../words/lengths.ts';
+import { printBarMm, shortLength, unit } from '../../words/lengths.ts';
 import { planWords } from '../../words/plan.ts';
+import { PaperField } from '../page/PaperField.tsx';
 import { saveFile } from '../record/saveFile.ts';
 import { tellTrouble } from '../state/trouble.ts';
 import { call } from '../worker/client.ts';
 import { stripsOf } from './planEdits.ts';
 import { withoutPictures } from './usePlanChecks.ts';
 
-const papers: PrintPaper[] = ['a4', 'letter'];
-
 /** The plan as a PDF to print at its true size. */
 export function PrintLine({ card }: { card: Card }) {
   const { page: text } = planWords;
-  const [paper, setPaper] = useState<PrintPaper>('a4');
+  const [paper, setPaper] = useState<PrintPaper>(unit() === 'inch' ? 'letter' : 'a4');
   const [said, setSaid] = useState('');
   const print = () => {
     const name = `${text.fileName}.pdf`;
@@ -32,18 +31,7 @@ export function PrintLine({ card }: { card: Card }) {
   return (
     <section aria-labelledby="plan-print">
       <h2 id="plan-print">{text.printHeading}</h2>
-      <div className="fields">
-        <label className="field">
-          <span>{text.paper}</span>
-          <select value={paper} onChange={({ target }) => setPaper(target.value as PrintPaper)}>
-            {papers.map((each) => (
-              <option key={each} value={each}>
-                {text.papers[each]}
-              </option>
-            ))}
-          </select>
-        </label>
-      </div>
+      <PaperField paper={paper} onChange={setPaper} />
       <div className="line-of-acts">
         <button type="button" disabled={!stripsOf(card).length} onClick={print}>
           {text.print}

@@ -3,6 +3,8 @@ import { benchWords as words } from '../../words/bench.ts';
 import { shareWords } from '../../words/share.ts';
 import { cautionWords } from '../../words/cautions.ts';
 import { Sheet } from '../page/Sheet.tsx';
+import { PaperField, type Paper } from '../page/PaperField.tsx';
+import { unit } from '../../words/lengths.ts';
 import { FileButton } from '../shoot/FileButton.tsx';
 import { openCardFile } from '../state/openCard.ts';
 import { reword } from '../state/editCard.ts';
@@ -25,10 +27,11 @@ export default function Record() {
   const note = useBench(({ card }) => card.note ?? '');
   const kept = useBench((state) => state.kept?.at);
   const [made, setMade] = useState('');
+  const [paper, setPaper] = useState<Paper>(unit() === 'inch' ? 'letter' : 'a4');
   const { record: text } = words;
   const make = (what: Making) =>
     import('./makings.ts')
-      .then((makings) => makings[what](bench()))
+      .then((makings) => makings[what](bench(), paper))
       .then(({ name, blob }) => {
         saveFile(name, blob);
         setMade(text.made(name));
@@ -91,6 +94,7 @@ export default function Record() {
         {button('cardWith', true)}
         {button('cardWithout', false)}
       </ul>
+      <PaperField paper={paper} onChange={setPaper} />
       <p role="status">{made}</p>
       <FileButton
         label={text.open}

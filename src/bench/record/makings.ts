@@ -2,6 +2,7 @@ import { cardText } from '../../card/saved.ts';
 import { solveStates } from '../../power/index.ts';
 // Not by record/index.ts, which would bring the PDF along before it is asked for.
 import { checkJson } from '../../record/checkJson.ts';
+import type { Paper } from '../../record/pdf/types.ts';
 import { htmlRecord } from '../../record/htmlRecord.ts';
 import type { Recordable, RecordImages } from '../../record/types.ts';
 import type { BenchState, Shown } from '../state/types.ts';
@@ -31,7 +32,7 @@ export async function html(state: BenchState): Promise<Made> {
 }
 
 /** The record as a PDF to print and keep. */
-export async function pdf(state: BenchState): Promise<Made> {
+export async function pdf(state: BenchState, paper: Paper = 'a4'): Promise<Made> {
   const { checked, shown } = recordable(state);
   const power = solveStates(shown.netlist, shown.traced, state.card);
   const [{ pdfRecord }, { fontsInBrowser }] = await Promise.all([
@@ -39,7 +40,8 @@ export async function pdf(state: BenchState): Promise<Made> {
     import('../../record/pdf/fontsInBrowser.ts'),
   ]);
   const images = await imagesOf(state, shown);
-  const bytes = await pdfRecord(checked, power, state.card, { images, fonts: await fontsInBrowser() });
+  const options = { images, fonts: await fontsInBrowser(), paper };
+  const bytes = await pdfRecord(checked, power, state.card, options);
   return { name: `${fileName(state)}.pdf`, blob: new Blob([bytes as BlobPart], { type: 'application/pdf' }) };
 }
 

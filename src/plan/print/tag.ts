@@ -1,11 +1,16 @@
 import type { Card } from '../../card/index.ts';
 
-/** Letters and digits that are not taken for one another when read off paper. */
-const SIGNS = 'ACEHJKLMNPRTUVWXY34679';
+/**
+ * Letters that are not taken for one another when read off paper. No digits: a recogniser that knows its letters' company
+ * reads J4NN as JANN, and is as sure of it. No vowels: four of these make no word.
+ */
+const SIGNS = 'CDHKLMNPRTXY';
+/** Signs outside of those, and the one that each is then. */
+const MISREAD: Record<string, string> = { O: 'D', '0': 'D', Q: 'D', '7': 'T', V: 'Y', G: 'C' };
 
 /**
  * The text printed on a base: its size and four signs of its plan, so that a photograph tells which plan it was built by.
- * @example "FP 105x148 KM7T"
+ * @example "FP 105x148 KMXT"
  */
 export function sheetTag(card: Card): string {
   const { width_mm, height_mm } = card.base;
@@ -18,14 +23,19 @@ export interface ReadTag {
   signs: string;
 }
 
-/** A tag out of text read from a photograph; undefined where there is none. Blanks may be lost or too many, the cross misread. */
+/**
+ * A tag out of text read from a photograph; undefined where there is none, or one with a sign that no tag has. Blanks may be
+ * lost or too many, the cross misread, a letter read as a small one.
+ */
 export function readTag(text: string): ReadTag | undefined {
   const found =
-    /F\s*P\s*(\d+(?:\.\d+)?)\s*[xX×¥%]+\s*(\d+(?:\.\d+)?)\s+([A-Z0-9](?:\s*[A-Z0-9]){3})(?![A-Z0-9])/.exec(
+    /F\s*P\s*(\d+(?:\.\d+)?)\s*[xX×¥%]+\s*(\d+(?:\.\d+)?)\s+([A-Za-z0-9](?:\s*[A-Za-z0-9]){3})(?![A-Za-z0-9])/.exec(
       text,
     );
   if (!found) return undefined;
-  return { widthMm: Number(found[1]), heightMm: Number(found[2]), signs: found[3].replace(/\s/g, '') };
+  const signs = [...found[3].replace(/\s/g, '').toUpperCase()].map((sign) => MISREAD[sign] ?? sign);
+  if (!signs.every((sign) => SIGNS.includes(sign))) return undefined;
+  return { widthMm: Number(found[1]), heightMm: Number(found[2]), signs: signs.join('') };
 }
 
 const shown = (mm: number) => `${Math.round(mm * 10) / 10}`;

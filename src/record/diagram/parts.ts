@@ -1,3 +1,4 @@
+import { benchWords } from '../../words/bench.ts';
 import type { Card } from '../../card/index.ts';
 import type { Netlist } from '../../net/index.ts';
 
@@ -22,7 +23,7 @@ export function diagramParts(card: Card, { netOf }: Netlist): DiagramPart[] {
     id: lamp.id,
     kind: 'lamp',
     label: lamp.id,
-    note: lamp.colour,
+    note: benchWords.parts.colours[lamp.colour],
     upper: net(`${lamp.id}+`),
     lower: net(`${lamp.id}-`),
     seriesOhm: lamp.series_ohm,

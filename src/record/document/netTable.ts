@@ -15,7 +15,7 @@ export function netTable({ netlist }: Recordable): Block[] {
       rows: netlist.nets.map((net) => [
         net.id,
         net.pieces.join(', '),
-        net.pads.join(', '),
+        net.pads.map((pad) => pad.replace(/^cell(?=[+-]$)/, words.parts.cellName)).join(', '),
         area(net.areaMm2),
       ]),
     },

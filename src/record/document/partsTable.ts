@@ -10,7 +10,9 @@ export function partsTable(card: Card): Block[] {
   const say = ([x, y]: Point) => `(${inUnit(x)}, ${inUnit(y)})`;
   const rows = [
     ...card.lamps.map((lamp) => [lamp.id, sayLamp(lamp), words.parts.pads(say(lamp.plus), say(lamp.minus))]),
-    ...(card.cell ? [['cell', words.parts.cell(card.cell.kind, card.cell.up), say(card.cell.at)]] : []),
+    ...(card.cell
+      ? [[words.parts.cellName, words.parts.cell(card.cell.kind, card.cell.up), say(card.cell.at)]]
+      : []),
     ...card.contacts.map((contact) => [
       contact.id,
       sayContact(contact),

@@ -67,7 +67,7 @@ function aboutBlocks({ photo, sheet, traced }: Recordable, card: Card): Block[] 
   const height = inUnit(card.base.height_mm);
   const gap = inUnit(traced.smallestGapMm);
   const blocks: Block[] = [
-    { kind: 'para', text: words.madeFrom(photo.name, width, height) },
+    { kind: 'para', text: words.madeFrom(photo.name.replace(/^.*[\\/]/, ''), width, height) },
     { kind: 'para', text: words.readAt(pixelDensity(sheet.photoPxPerMm), gap), small: true },
   ];
   if (card.note) blocks.push({ kind: 'para', text: `${words.sections.note}: ${card.note}` });

@@ -34,7 +34,7 @@ function setHeading(setting: Setting, { level, text }: BlockOf<'heading'>, next?
   const { pdf, left, width, root } = setting;
   if (level === 2) {
     pdf.y += 12;
-    room(setting, next?.kind === 'figure' ? 24 + figureSize(setting, next).height : 90);
+    room(setting, next?.kind === 'figure' ? headingPt + figureSize(setting, next, headingPt).height : 90);
   }
   tagged(root, pdf, `H${level}`, () => {
     pdf
@@ -90,11 +90,16 @@ function setList(setting: Setting, items: string[]): void {
 }
 
 const captionPt = 24;
+const headingPt = 24;
+/** A figure that may be of any size takes what a page has left, if that is this share of a whole page. */
+const enoughLeft = 0.6;
 
 /** A figure at its true size if that fits the page, or as large as the page allows. */
-function figureSize({ pdf, width }: Setting, { drawing, widthMm }: BlockOf<'figure'>) {
+function figureSize({ pdf, width }: Setting, { drawing, widthMm }: BlockOf<'figure'>, abovePt = 0) {
   const [wide, high] = [drawing.box.x1 - drawing.box.x0, drawing.box.y1 - drawing.box.y0];
-  const tallest = pdf.page.height - 2 * marginPt - 60;
+  const whole = pdf.page.height - 2 * marginPt - 60;
+  const left = pdf.page.height - marginPt - pdf.y - abovePt - captionPt - 8;
+  const tallest = widthMm === undefined && left > enoughLeft * whole ? Math.min(whole, left) : whole;
   const wished = widthMm ? (widthMm / wide) * pointsPerMm : Infinity;
   const scale = Math.min(wished, width / wide, tallest / high);
   return { scale, height: high * scale + captionPt };

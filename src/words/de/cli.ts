@@ -5,7 +5,7 @@ export const cliWords: Catalogue['cli'] = {
 
   foilproof check FOTO... [--card KARTE.json] [--json] [--mask DATEI.png]
                           [--report DATEI.html|.pdf|.svg] [--squared DATEI.png]
-                          [--again ZWEITE_AUFNAHME] [--labels] [--summary] [--journal DATEI]
+                          [--again ZWEITE_AUFNAHME] [--labels] [--summary] [--journal DATEI] [--paper a4|letter]
   foilproof check --card KARTE.json     die Fotos mehrerer Blätter, die die Karte nennt, zusammen
   foilproof compare --built A.png --plan B.png [--px-per-mm N] [--json]
   foilproof power KARTE.json [--json]
@@ -26,7 +26,7 @@ FOTO kann ein Ordner sein. Rückgabewert: 0 bereit, 1 Befunde, die aufhalten, 2 
   noFile: (path) => `Eine Datei ${path} gibt es nicht.`,
   emptyFolder: (path) => `Der Ordner ${path} enthält kein Foto (JPEG, PNG oder WebP).`,
   noPlanPower: 'Die Karte hat keinen Plan: Jede LED gilt als unmittelbar aus der Zelle gespeist.',
-  badPaper: (name) => `Der Plan wird auf a4 oder letter gedruckt, nicht auf ${name}.`,
+  badPaper: (name) => `--paper nimmt a4 oder letter, nicht „${name}“.`,
   noPrint: 'foilproof plan braucht --print und den Namen der PDF-Datei, die zu schreiben ist.',
   badReport: (path) => `Ein Protokoll wird als .html, .pdf oder .svg geschrieben, nicht als ${path}.`,
   notPng: (option, path) => `${option} schreibt eine PNG-Datei, nicht ${path}.`,

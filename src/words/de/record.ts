@@ -75,6 +75,7 @@ export const recordWords: Catalogue['record'] = {
     patch: 'Isolierstück',
     press: 'Kontakt, gedrückt',
     stroke: (order) => `Kontakt, gestrichen${order}`,
+    cellName: 'Zelle',
     pads: (plus, minus) => `+ bei ${plus}, - bei ${minus}`,
   },
   strips: {

@@ -4,7 +4,7 @@ export const cliWords = {
 
   foilproof check PHOTO... [--card CARD.json] [--json] [--mask FILE.png]
                            [--report FILE.html|.pdf|.svg] [--squared FILE.png]
-                           [--again SECOND_SHOT] [--labels] [--summary] [--journal FILE]
+                           [--again SECOND_SHOT] [--labels] [--summary] [--journal FILE] [--paper a4|letter]
   foilproof check --card CARD.json     the photographs of several sheets that the card names, together
   foilproof compare --built A.png --plan B.png [--px-per-mm N] [--json]
   foilproof power CARD.json [--json]
@@ -25,7 +25,7 @@ PHOTO may be a folder. Exit status: 0 clear, 1 findings that hold, 2 could not c
   noFile: (path: string) => `There is no file ${path}.`,
   emptyFolder: (path: string) => `The folder ${path} holds no photograph (JPEG, PNG or WebP).`,
   noPlanPower: 'The card has no plan: every lamp is taken as fed straight from the cell.',
-  badPaper: (name: string) => `The plan is printed on a4 or letter paper, not on ${name}.`,
+  badPaper: (name: string) => `--paper takes a4 or letter, not "${name}".`,
   noPrint: 'foilproof plan needs --print and the name of a PDF file to write.',
   badReport: (path: string) => `A report is written as .html, .pdf or .svg, not as ${path}.`,
   notPng: (option: string, path: string) => `${option} writes a PNG file, not ${path}.`,

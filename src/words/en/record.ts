@@ -75,6 +75,7 @@ export const recordWords = {
     patch: 'patch',
     press: 'contact, pressed',
     stroke: (order: string) => `contact, stroked${order}`,
+    cellName: 'cell',
     pads: (plus: string, minus: string) => `+ at ${plus}, - at ${minus}`,
   },
   strips: {

@@ -5,7 +5,7 @@ export const cliWords: Catalogue['cli'] = {
 
   foilproof check PHOTO... [--card CARTE.json] [--json] [--mask FICHIER.png]
                            [--report FICHIER.html|.pdf|.svg] [--squared FICHIER.png]
-                           [--again SECONDE_PHOTO] [--labels] [--summary] [--journal FICHIER]
+                           [--again SECONDE_PHOTO] [--labels] [--summary] [--journal FICHIER] [--paper a4|letter]
   foilproof check --card CARTE.json    les photos de plusieurs feuilles que nomme la carte, ensemble
   foilproof compare --built A.png --plan B.png [--px-per-mm N] [--json]
   foilproof power CARTE.json [--json]
@@ -26,7 +26,7 @@ PHOTO peut être un dossier. Code de sortie\u00a0: 0 bon, 1 des constats arrête
   noFile: (path) => `Il n’y a pas de fichier ${path}.`,
   emptyFolder: (path) => `Le dossier ${path} ne contient aucune photo (JPEG, PNG ou WebP).`,
   noPlanPower: 'La carte n’a pas de tracé\u00a0: chaque LED est tenue pour alimentée droit de la pile.',
-  badPaper: (name) => `Le tracé s’imprime sur papier a4 ou letter, non sur ${name}.`,
+  badPaper: (name) => `--paper accepte a4 ou letter, pas «\u00a0${name}\u00a0».`,
   noPrint: 'foilproof plan demande --print et le nom d’un fichier PDF à écrire.',
   badReport: (path) => `Un rapport s’écrit en .html, .pdf ou .svg, non en ${path}.`,
   notPng: (option, path) => `${option} écrit un fichier PNG, non ${path}.`,
@@ -42,7 +42,7 @@ PHOTO peut être un dossier. Code de sortie\u00a0: 0 bon, 1 des constats arrête
     [
       holds > 0 ? `${holds} à corriger` : '',
       checks > 0 ? `${checks} à contrôler à la main` : '',
-      notes > 0 ? `${notes} bon à savoir` : '',
+      notes > 0 ? `${notes} ${notes === 1 ? 'bon' : 'bons'} à savoir` : '',
     ]
       .filter(Boolean)
       .join(', '),

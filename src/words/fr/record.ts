@@ -77,6 +77,7 @@ export const recordWords: Catalogue['record'] = {
     patch: 'pièce isolante',
     press: 'contact, pressé',
     stroke: (order) => `contact, balayé${order}`,
+    cellName: 'pile',
     pads: (plus, minus) => `+ à ${plus}, - à ${minus}`,
   },
   strips: {

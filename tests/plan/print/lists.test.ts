@@ -45,6 +45,9 @@ describe('the tag', () => {
       expect(readTag(seen)).toEqual({ widthMm: 105, heightMm: 74, signs });
     }
     expect(readTag('no tag here')).toBeUndefined();
+    // A sign that no tag has was misread: by its one likeness it is mended, else it is no tag.
+    expect(readTag('FP 105x74 KM7y')).toMatchObject({ signs: 'KMTY' });
+    expect(readTag('FP 105x74 KMA4')).toBeUndefined();
   });
 
   it('changes with the plan', () => {
