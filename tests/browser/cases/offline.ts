@@ -1,13 +1,25 @@
 import { appendFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
+import type { Page } from 'playwright-core';
 import { preview } from 'vite';
 import { expect, test } from 'vitest';
 import type { Bench } from '../page.test.ts';
-import { checkMs, openStep, phone, verdict } from '../stage.ts';
+import { checkMs, openStep, phone, photo, verdict } from '../stage.ts';
 
 interface Manifest {
   icons: { src: string; sizes: string }[];
+}
+
+async function readLabels(page: Page): Promise<void> {
+  await openStep(page, 'Parts');
+  await page.getByRole('button', { name: 'Read the labels' }).click();
+  await page.getByRole('button', { name: 'Read again' }).waitFor({ timeout: checkMs });
+}
+
+/** How many of the reader's files are kept on the device. */
+async function keptOfReader(): Promise<number> {
+  return (await (await caches.open('foilproof-reader')).keys()).length;
 }
 
 export function offlineCases(bench: () => Bench): void {
@@ -41,6 +53,16 @@ export function offlineCases(bench: () => Bench): void {
       expect(`${width}x${height}`).toBe(sizes);
     }
 
+    // The reader of labels comes with its first use, and stays.
+    const buffer = await sharp(photo).resize(900).jpeg().toBuffer();
+    await page
+      .getByLabel('Choose a photograph')
+      .setInputFiles({ name: 'small.jpg', mimeType: 'image/jpeg', buffer });
+    await verdict(page);
+    await readLabels(page);
+    await expect.poll(() => page.evaluate(keptOfReader)).toBe(3);
+
+    await openStep(page, 'Shoot');
     await page.getByLabel('Title of the card').fill('Kept through the newer page');
     appendFileSync(join(outDir, 'sw.js'), '\n// newer\n');
     await page.evaluate(async () => void (await navigator.serviceWorker.getRegistration())?.update());
@@ -53,6 +75,8 @@ export function offlineCases(bench: () => Bench): void {
     await expect
       .poll(() => page.getByLabel('Title of the card').inputValue())
       .toBe('Kept through the newer page');
+    await verdict(page);
+    await readLabels(page);
     await openStep(page, 'Shoot');
     await page.getByRole('link', { name: 'Open the demo card' }).click();
     expect(await verdict(page)).toMatch(/^Hold/);

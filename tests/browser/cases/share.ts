@@ -3,13 +3,23 @@ import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { parseCard } from '../../../src/card/index.ts';
 import type { Bench } from '../page.test.ts';
-import { cardFile, checkMs, openStep, photo, verdict } from '../stage.ts';
+import { labelled } from '../labelled.ts';
+import { cardFile, checkMs, openStep, verdict } from '../stage.ts';
 
 interface Handed {
   name: string;
   type: string;
   text: string;
 }
+
+/** Two names changed over, one between two lamps, the tag of another plan, and a cell of another kind than the card's. */
+const printed = [
+  { text: 'B2', at: [13.6, 29] },
+  { text: 'B1', at: [25.6, 29] },
+  { text: 'B3', at: [48.3, 29] },
+  { text: 'FP 105x148 CHKL', at: [3, 146] },
+  { text: 'CR2025', at: [21.2, 133] },
+] as const;
 
 export function shareCases(bench: () => Bench): void {
   test('goes from the camera to a verdict in four taps on a card with a plan, at 360 px', async () => {
@@ -57,9 +67,9 @@ export function shareCases(bench: () => Bench): void {
   test('a saved card tells neither where nor by what its photograph was taken; its orientation stays', async () => {
     const { handset: page } = bench();
     await openStep(page, 'Shoot');
-    const buffer = await sharp(photo)
+    const buffer = await sharp(await labelled('gap-and-reversed', printed))
       .rotate(-90)
-      .resize(800)
+      .resize(1800)
       .withExif({ IFD0: { Make: 'A camera' }, IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '47/1 22/1 0/1' } })
       .withMetadata({ orientation: 6 })
       .jpeg()
@@ -78,5 +88,28 @@ export function shareCases(bench: () => Bench): void {
     expect(saved.includes('A camera')).toBe(false);
     expect(exif?.length).toBeLessThanOrEqual(32);
     expect(orientation).toBe(6);
+  });
+
+  test('proposes what is written on that sheet, takes it at a tap, and asks where a name lies between two lamps', async () => {
+    const { handset: page } = bench();
+    await openStep(page, 'Parts');
+    await page.getByRole('button', { name: 'Read the labels' }).click();
+    const written = page.getByRole('region', { name: 'Written on the sheet' });
+    await written.getByRole('button', { name: 'Read again' }).waitFor({ timeout: checkMs });
+    const said = await written.innerText();
+    expect(said).toContain('Printed for another plan: FP 105x148 CHKL.');
+    expect(said).toMatch(/Which lamp is B3\?/);
+    expect(said).toMatch(/read \d+ % sure/);
+    for (const lamp of ['B3', 'B4'])
+      await written.getByRole('button', { name: `Lamp ${lamp}`, exact: true }).waitFor();
+    await written.getByRole('button', { name: 'The cell is marked CR2025: take that, + face up' }).click();
+    await page.getByText('CR2025, + face up', { exact: true }).waitFor();
+    await written.getByRole('button', { name: 'Call all 2 lamps by their labels' }).click();
+    // What was taken is proposed no more; what was asked still is.
+    await written.getByText('3 labels agree with the card.').waitFor();
+    expect(await written.getByRole('button', { name: /^Call/ }).count()).toBe(0);
+    const plus = (name: string) => page.getByRole('button', { name: new RegExp(`^Lamp ${name} `) });
+    expect(await plus('B2').innerText()).toContain('+ at 20.0, 24.4');
+    expect(await written.getByText('Which lamp is B3?').count()).toBe(1);
   });
 }
