@@ -31,6 +31,22 @@ function tooWide(page: Page): Promise<string[]> {
   });
 }
 
+/** Controls that the foot hides while they have the focus (WCAG 2.2, 2.4.11). */
+function hiddenByFoot(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const foot = document.querySelector('.foot');
+    const controls = document.querySelectorAll<HTMLElement>(
+      'main :is(button, input, select, textarea, a[href])',
+    );
+    return [...controls].flatMap((each) => {
+      each.focus({ focusVisible: true } as FocusOptions);
+      const [a, b] = [each.getBoundingClientRect(), foot?.getBoundingClientRect()];
+      const hidden = document.activeElement === each && b && a.height > 0 && a.top >= b.top;
+      return hidden ? [each.textContent || each.outerHTML.slice(0, 80)] : [];
+    });
+  });
+}
+
 export function everySize(bench: () => Bench): void {
   for (const [name, size, scheme] of [
     ['desktop', desktop, 'dark'],
@@ -62,6 +78,7 @@ export function everySize(bench: () => Bench): void {
           await openNth(page, i);
           await page.getByRole('heading', { level: 1 }).waitFor();
           expect([step, language, text, await tooWide(page)]).toEqual([step, language, text, []]);
+          if (text === '100%') expect([step, await hiddenByFoot(page)]).toEqual([step, []]);
         }
       }
     }
