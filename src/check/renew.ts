@@ -1,5 +1,5 @@
 import type { Card } from '../card/index.ts';
-import { applyTouchUp, closeGlints, openPaper, openChannels, seeCopper } from '../copper/index.ts';
+import { applyTouchUp, closeGlints, dropPrint, openPaper, openChannels, seeCopper } from '../copper/index.ts';
 import type { CopperMask } from '../copper/index.ts';
 import { verdictOf } from '../net/index.ts';
 import { suggestParts } from '../parts/suggest/index.ts';
@@ -124,7 +124,11 @@ async function see(
 ): Promise<{ seen: CopperMask; suggested: Suggested }> {
   const { map: learned, lost } = await learnedOr(options.learned, sheet);
   const { copper, paper } = card.teach;
-  const seen = seeCopper(sheet, { teachCopper: copper, teachPaper: paper, learned });
+  const seen = dropPrint(
+    seeCopper(sheet, { teachCopper: copper, teachPaper: paper, learned }),
+    sheet,
+    copper,
+  );
   if (lost) seen.troubles.unshift('no-nets');
   return {
     seen: openChannels(closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card))),

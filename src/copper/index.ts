@@ -2,6 +2,7 @@ export type { CopperMask, LearnedMap, Trouble } from './types.ts';
 export type { SeeOptions } from './seeCopper.ts';
 export { closeGlints } from './closeGlints.ts';
 export { openPaper } from './openPaper.ts';
+export { dropPrint } from './dropPrint.ts';
 export { openChannels } from './openChannels.ts';
 export { seeCopper } from './seeCopper.ts';
 export { applyTouchUp, paintStroke, repaint, strokeBox } from './touchUp.ts';
