@@ -4,9 +4,9 @@ import { fuzzCards, fuzzPhotos } from './runFuzz.ts';
 const count = Number(process.argv[2] ?? 10_000);
 const cards = Math.round(0.75 * count);
 const tallies = { cards: await fuzzCards(1, cards), photographs: await fuzzPhotos(1, count - cards) };
-for (const [what, { refused, answered, slowestMs, broken }] of Object.entries(tallies)) {
+for (const [what, { refused, answered, slowest, broken }] of Object.entries(tallies)) {
   process.stdout.write(
-    `${what}: ${refused} refused in a sentence, ${answered} answered, ${broken.length} broken; slowest ${slowestMs.toFixed(0)} ms\n`,
+    `${what}: ${refused} refused in a sentence, ${answered} answered, ${broken.length} broken; slowest ${slowest.ms.toFixed(0)} ms (seed ${slowest.seed})\n`,
   );
   for (const { seed, what: why } of broken.slice(0, 20)) process.stdout.write(`  seed ${seed}: ${why}\n`);
 }

@@ -9,7 +9,8 @@ import { badPhoto } from './badPhoto.ts';
 export interface Tally {
   refused: number;
   answered: number;
-  slowestMs: number;
+  /** The input that took longest, and how long. */
+  slowest: { seed: number; ms: number };
   /** Seeds of inputs that ended with anything else, and what that was. */
   broken: { seed: number; what: string }[];
 }
@@ -46,7 +47,7 @@ export async function fuzzPhotos(from: number, count: number): Promise<Tally> {
 }
 
 async function tally(from: number, count: number, answer: (seed: number) => Promise<Answer>): Promise<Tally> {
-  const found: Tally = { refused: 0, answered: 0, slowestMs: 0, broken: [] };
+  const found: Tally = { refused: 0, answered: 0, slowest: { seed: from, ms: 0 }, broken: [] };
   for (let seed = from; seed < from + count; seed++) {
     const begun = performance.now();
     try {
@@ -55,7 +56,16 @@ async function tally(from: number, count: number, answer: (seed: number) => Prom
     } catch (error) {
       found.broken.push({ seed, what: String(error).slice(0, 300) });
     }
-    found.slowestMs = Math.max(found.slowestMs, performance.now() - begun);
+    const ms = performance.now() - begun;
+    if (ms > found.slowest.ms) found.slowest = { seed, ms };
+    if ((seed - from) % 500 === 499) tellSoFar(seed - from + 1, count, found);
   }
   return found;
+}
+
+/** A long run tells along the way. */
+function tellSoFar(done: number, count: number, { broken, slowest }: Tally): void {
+  process.stderr.write(
+    `${done} of ${count}: ${broken.length} broken, slowest ${slowest.ms.toFixed(0)} ms (seed ${slowest.seed})\n`,
+  );
 }
