@@ -58,7 +58,7 @@ function spoilTree(random: Random, root: unknown): void {
 function change(random: Random, at: Tree, key: string): void {
   const old = at[key];
   const way = random.next();
-  if (way < 0.35) at[key] = random.pick(strange);
+  if (way < 0.35) at[key] = structuredClone(random.pick(strange));
   else if (way < 0.6 && typeof old === 'number') at[key] = old * random.pick([-1, 0, 1e-6, 3, 40, 1e5]);
   else if (way < 0.7) Reflect.deleteProperty(at, key);
   else if (way < 0.8) at[random.pick(['lampz', 'toString', 'hasOwnProperty', `${key} `])] = old;

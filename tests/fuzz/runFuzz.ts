@@ -58,7 +58,7 @@ async function tally(from: number, count: number, answer: (seed: number) => Prom
     }
     const ms = performance.now() - begun;
     if (ms > found.slowest.ms) found.slowest = { seed, ms };
-    if ((seed - from) % 500 === 499) tellSoFar(seed - from + 1, count, found);
+    if ((seed - from) % 100 === 99) tellSoFar(seed - from + 1, count, found);
   }
   return found;
 }
