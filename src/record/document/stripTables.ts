@@ -1,15 +1,16 @@
 import type { Card, PlanStrip } from '../../card/index.ts';
+import { cutList } from '../../plan/print/cutList.ts';
 import { area, length as inUnit } from '../../words/lengths.ts';
 import { recordWords as words } from '../../words/record.ts';
 import type { Recordable } from '../types.ts';
 import type { Block } from './types.ts';
 
-/** Copper as it lies, piece by piece, and the plan's strips where there is a plan. */
+/** Copper as it lies, piece by piece, and what to cut for the plan's strips where there is a plan. */
 export function stripTables(checked: Recordable, card: Card): Block[] {
   return [
     { kind: 'heading', level: 2, text: words.sections.cuts },
     builtTable(checked),
-    ...(card.plan && card.plan.strips.length > 0 ? plannedBlocks(card.plan.strips) : []),
+    ...(card.plan && card.plan.strips.length > 0 ? plannedBlocks(card, card.plan.strips) : []),
   ];
 }
 
@@ -23,24 +24,23 @@ function builtTable({ traced, netlist }: Recordable): Block {
   return { kind: 'table', caption: words.strips.caption, head: [...words.strips.head], rows, numeric };
 }
 
-function plannedBlocks(strips: PlanStrip[]): Block[] {
-  const rows = strips.map((strip) => [
-    strip.id,
-    strip.net,
-    inUnit(strip.width_mm),
-    inUnit(pathLength(strip.path), 0),
+/** What to cut to make the card again, in the order of laying. */
+function plannedBlocks(card: Card, strips: PlanStrip[]): Block[] {
+  const widest = Math.max(...strips.map(({ width_mm }) => width_mm));
+  const { lines } = cutList(card, widest);
+  const rows = lines.map(({ id, widthMm, lengthMm, folds, joins, cutMm }, k) => [
+    id,
+    strips[k].net,
+    inUnit(widthMm),
+    inUnit(lengthMm, 0),
+    String(folds),
+    String(joins),
+    inUnit(cutMm, 0),
   ]);
-  const total = strips.reduce((sum, { path }) => sum + pathLength(path), 0);
-  const numeric = [false, false, true, true];
+  const total = lines.reduce((sum, { cutMm }) => sum + cutMm, 0);
+  const numeric = [false, false, true, true, true, true, true];
   return [
     { kind: 'table', caption: words.strips.planned, head: [...words.strips.plannedHead], rows, numeric },
     { kind: 'para', text: words.strips.total(inUnit(total, 0)), small: true },
   ];
-}
-
-function pathLength(path: PlanStrip['path']): number {
-  return path.slice(1).reduce((sum, [x, y], i) => {
-    const [px, py] = path[i] as [number, number];
-    return sum + Math.hypot(x - px, y - py);
-  }, 0);
 }

@@ -81,9 +81,10 @@ export const recordWords: Catalogue['record'] = {
   strips: {
     caption: 'Kupfer, wie es auf dem Blatt liegt',
     head: ['Stück', 'Netz', 'Übliche Breite', 'Mittellinie', 'Kupfer'],
-    planned: 'Leiterbahnen des Plans',
-    plannedHead: ['Leiterbahn', 'Netz', 'Breite', 'Länge'],
-    total: (length) => `Zusammen ${length} Band längs der Mittellinien, Überlappungen nicht gezählt.`,
+    planned: 'Zuschnitt, in der Reihenfolge des Klebens',
+    plannedHead: ['Leiterbahn', 'Netz', 'Breite', 'Liegt', 'Falten', 'Überlapp.', 'Schnitt'],
+    total: (length) =>
+      `Zusammen ${length} zuzuschneiden: Jede Faltung und jedes Ende, das eine andere Bahn überlappt, braucht eine Bandbreite mehr, als liegt.`,
   },
   steps: {
     base: 'das Grundblatt',

@@ -81,9 +81,10 @@ export const recordWords = {
   strips: {
     caption: 'Copper as it lies on the sheet',
     head: ['Piece', 'Net', 'Usual width', 'Centre-line', 'Copper'],
-    planned: 'Strips of the plan',
-    plannedHead: ['Strip', 'Net', 'Width', 'Length'],
-    total: (length: string) => `In all ${length} of tape along the centre-lines, overlaps not counted.`,
+    planned: 'Cut list, in the order of laying',
+    plannedHead: ['Strip', 'Net', 'Width', 'Lies', 'Folds', 'Laps', 'Cut'],
+    total: (length: string) =>
+      `In all ${length} to cut: each fold, and each end that laps another strip, takes a tape’s width more than lies.`,
   },
   steps: {
     base: 'the base',

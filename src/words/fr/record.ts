@@ -83,9 +83,10 @@ export const recordWords: Catalogue['record'] = {
   strips: {
     caption: 'Le cuivre tel qu’il est sur la feuille',
     head: ['Morceau', 'Réseau', 'Largeur usuelle', 'Ligne médiane', 'Cuivre'],
-    planned: 'Pistes du tracé',
-    plannedHead: ['Piste', 'Réseau', 'Largeur', 'Longueur'],
-    total: (length) => `En tout ${length} de ruban le long des lignes médianes, recouvrements non comptés.`,
+    planned: 'Liste de coupe, dans l’ordre de pose',
+    plannedHead: ['Piste', 'Réseau', 'Largeur', 'Posée', 'Plis', 'Recouvr.', 'Coupe'],
+    total: (length) =>
+      `En tout ${length} à couper\u00a0: chaque pli et chaque bout qui recouvre une autre piste demande une largeur de ruban de plus que ce qui est posé.`,
   },
   steps: {
     base: 'la base',
