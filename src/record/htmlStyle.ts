@@ -27,5 +27,5 @@ th, td { text-align: left; padding: .25rem .9rem .25rem 0; border-bottom: 1px so
 th { font-weight: 600; } .n { text-align: right; white-space: nowrap; }
 .cautions h3 { margin-top: .75rem; }
 @media (max-width: 40rem) { .finding { grid-template-columns: 2.5rem minmax(0, 1fr); } .finding svg { grid-column: 2; } }
-@media print { :root { --paper: #fff; --ink: #1d1d1f; --grey: #55524c; --copper: #8f4417; } body { padding: 0; max-width: none; font-size: 10.5pt; } h2 { break-after: avoid; } tr { break-inside: avoid; } }
+@media print { :root { --paper: #fff; --ink: #1d1d1f; --grey: #55524c; --copper: #8f4417; } body { padding: 0; max-width: none; font-size: 10.5pt; } h2 { break-after: avoid; margin-top: 2rem; } table, tr { break-inside: avoid; } figure:not([style]) svg { max-height: 185mm; } }
 `;

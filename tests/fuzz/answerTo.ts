@@ -32,11 +32,11 @@ export function answerToCard(text: string): Answer {
   });
 }
 
-/** Decodes a picture and checks it as an A6 sheet, by the classical eye alone. @throws Error where anything but a sentence for the maker came out */
+/** Decodes a picture and checks it as an A6 sheet, by the classical eye alone, at a coarse scale. @throws Error where anything but a sentence for the maker came out */
 export async function answerToPhoto(bytes: Uint8Array): Promise<Answer> {
   try {
     const photo = await decodePhoto(bytes, 'bad.jpg');
-    const { verdict } = await check(photo, a6, { learned: false, depth: 'states' });
+    const { verdict } = await check(photo, a6, { learned: false, depth: 'states', pxPerMm: 4 });
     return { verdict };
   } catch (error) {
     return sentenceOf(error);

@@ -4,7 +4,7 @@ import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { parseCard } from '../../../src/card/index.ts';
 import type { Bench } from '../page.test.ts';
-import { openStep } from '../stage.ts';
+import { openStep, phone } from '../stage.ts';
 
 async function made(page: Page, name: string): Promise<{ name: string; bytes: Buffer }> {
   const coming = page.waitForEvent('download');
@@ -33,6 +33,23 @@ export function recordCases(bench: () => Bench): void {
     expect(page).toContain('Coin cells can kill when swallowed');
     expect(page).toContain('base64');
     expect(page).not.toMatch(/<script|src="http|href="http/);
+
+    // Opened by whoever it was handed to, on a phone too: its own policy refuses nothing of it, nothing runs off the screen.
+    const reader = await bench().page.context().newPage();
+    await reader.setViewportSize(phone);
+    await reader.setContent(page);
+    expect(
+      await reader.locator('figcaption', { hasText: /^the base, harbour-night\.jpg, .*\d{4}$/ }).count(),
+    ).toBe(1);
+    expect(await reader.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      phone.width,
+    );
+    const sheets = await reader.evaluate(() =>
+      [...document.querySelectorAll('figure')].map((each) => each.getBoundingClientRect().height > 40),
+    );
+    expect(sheets.length).toBeGreaterThan(4);
+    expect(sheets).not.toContain(false);
+    await reader.close();
   });
 
   test('saves the card with its photograph, and opens it again as it was', async () => {
