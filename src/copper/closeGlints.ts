@@ -11,8 +11,13 @@ const lighter = 4.5;
 const spreads = 3;
 /** Over this L* the picture is nearly burnt out: paper and glint look alike there. */
 const burnt = 97;
-/** Likelihood, 0..255, under which the net is sure that no copper is there, whatever shines. */
+/**
+ * Likelihood, 0..255, under which the net is sure that no copper is there: down to the first for what is lighter than paper,
+ * down to the second for what is burnt out to white on paper that is not.
+ */
 const surelyNone = 50;
+const neverAny = 20;
+const white = 99;
 /** The blur of the picture reaches so far beyond a glint, mm. */
 const blurMm = 0.2;
 
@@ -29,7 +34,7 @@ export function closeGlints(
   if (mask.by !== 'learned') return mask;
   const { width, height, pxPerMm, originMm } = mask;
   const maybe = (k: number): boolean =>
-    mask.likelihood[k] >= surelyNone &&
+    mask.likelihood[k] >= neverAny &&
     !hidden(
       originMm[0] + ((k % width) + 0.5) / pxPerMm,
       originMm[1] + (Math.floor(k / width) + 0.5) / pxPerMm,
@@ -39,7 +44,7 @@ export function closeGlints(
   for (let k = 0; k < open.length; k++) if (!mask.filled[k] && shut[k]) open[k] = 1;
   const filled = mask.filled.slice();
   for (const opening of membersOf(components(open, width, height, 8))) {
-    const glint = glintIn(opening, maybe, shut, sheet);
+    const glint = glintIn(opening, maybe, mask.likelihood, shut, sheet);
     grow(glint, open, width, Math.round(blurMm * pxPerMm)).forEach((k) => (filled[k] = 1));
   }
   return { ...mask, filled };
@@ -52,6 +57,7 @@ export function closeGlints(
 function glintIn(
   opening: Int32Array,
   maybe: (k: number) => boolean,
+  likelihood: Uint8Array,
   shut: Uint8Array,
   sheet: SquaredSheet,
 ): Int32Array {
@@ -62,7 +68,8 @@ function glintIn(
   const paper = paperRound(opening, shut, sheet);
   if (!paper) return new Int32Array(0);
   const least = Math.min(burnt, paper.rim + Math.max(lighter, spreads * paper.spread));
-  return paper.rim + 2 > least ? new Int32Array(0) : light.filter((k) => lightness(k) > least);
+  if (paper.rim + 2 > least) return new Int32Array(0);
+  return light.filter((k) => lightness(k) > (likelihood[k] >= surelyNone ? least : white));
 }
 
 /** The pixels and what of `within` lies at most `steps` from them. */

@@ -65,12 +65,15 @@ function rootCauses(found: Case): Finding[] {
   return [...roots, ...unfedLamps(found, explained)];
 }
 
-/** A remark on the layout at the place of a fault, or of a graver remark, says nothing new. */
+/**
+ * A remark on the layout at the place of a fault, or of a graver remark, says nothing new. A sure neck does where a gap
+ * is only doubted: paper from two sides with copper left between them looks like either.
+ */
 function told(remark: Finding, before: Finding[]): boolean {
   if (remark.kind === 'near-edge') return false;
   return before.some(
     ({ at, kind, certainty, sizeMm = 0 }) =>
-      (certainty >= 0.5 || kind === 'gap') &&
+      (certainty >= 0.5 || (kind === 'gap' && remark.kind !== 'narrow-neck')) &&
       kind !== remark.kind &&
       distance(at, remark.at) < (kind === 'bridge' ? 6 : Math.max(3, sizeMm / 2 + 1)),
   );

@@ -54,6 +54,20 @@ describe('An opening in a strip', () => {
     expect(closeGlints(mask, sheet, () => true).filled).toEqual(mask.filled);
   });
 
+  it('is tape where it is burnt out to white and the net doubts it, not where it is only lighter', () => {
+    const closes = (opening: number, likelihood: number) => {
+      const { mask, sheet } = drawn(opening, false);
+      for (let k = 0; k < width * height; k++) if (mask.likelihood[k] === 70) mask.likelihood[k] = likelihood;
+      return closeGlints(mask, sheet, nowhere).filled[middle] === 1;
+    };
+    expect([closes(255, 30), closes(235, 30), closes(235, 70), closes(255, 10)]).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
+  });
+
   it('is opened again where a bridge shows nothing but paper, and kept where it shines', () => {
     const plain = drawn(paper, true);
     expect(openPaper(plain.mask, plain.sheet, nowhere).filled[middle]).toBe(0);

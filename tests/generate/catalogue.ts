@@ -59,7 +59,7 @@ export function catalogue(): Entry[] {
       table: 'wood',
       light: 'ceiling',
     }),
-    entry('narrow-neck', 12, [neck('N-rail', [50, 134.5], 1.3)], {
+    entry('narrow-neck', 12, [neck('N-rail', [50, 134.5], 0.9), neck('P-rail', [8, 76], 1.3)], {
       paper: 'white',
       table: 'wood',
       light: 'desk',
