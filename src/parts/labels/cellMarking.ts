@@ -39,11 +39,14 @@ export async function readCellMarking(
   for (const face of faces(grey, disc))
     for (const line of linesOn(face)) {
       if (!goOn()) return undefined;
-      const { text, certainty } = await reader.read(line, letters);
-      const kind = kindIn(text);
-      if (!kind || !fits.includes(kind)) continue;
-      read.push({ text, kind, certainty });
-      if (certainty > plain) return labelOf(disc, read);
+      // Held to these letters the recogniser reads on where it would stray, but is no judge of how sure it is.
+      for (const allowed of ['', letters]) {
+        const { text, certainty } = await reader.read(line, allowed);
+        const kind = kindIn(text);
+        if (!kind || !fits.includes(kind)) continue;
+        read.push({ text, kind, certainty });
+        if (certainty > plain) return labelOf(disc, read);
+      }
     }
   return labelOf(disc, read);
 }
