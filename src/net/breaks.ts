@@ -2,6 +2,7 @@ import type { Point } from '../geometry/index.ts';
 import type { Case } from './case.ts';
 import { between, distance, toSegment } from './distance.ts';
 import { isBlind } from '../trace/index.ts';
+import type { Crossing } from '../trace/index.ts';
 import { covered, onSheet } from './covered.ts';
 import { facingEnds } from './facing.ts';
 import { lackingSide } from './lacking.ts';
@@ -57,9 +58,10 @@ export function breaks(found: Case): Break[] {
 
 /** What the mask leaves open where the picture is burnt out or black may be copper all the same: nobody can tell. */
 function unlessBlind({ traced }: Case, each: Found): Found {
-  const blind = each.by !== 'cut' && isBlind(traced, each.at);
-  return blind ? { ...each, paper: Math.min(each.paper, blindPaper), by: 'unsure' } : each;
+  return each.by !== 'cut' && isBlind(traced, each.at) ? unsure(each) : each;
 }
+
+const unsure = (each: Found): Found => ({ ...each, paper: Math.min(each.paper, blindPaper), by: 'unsure' });
 
 /** The seen place and size are truer than the plan's samples. */
 function placeOf({ at, mm, a, b }: Found): Pick<Break, 'at' | 'mm' | 'a' | 'b'> {
@@ -87,11 +89,29 @@ function cutBreaks(found: Case): Found[] {
   return openCrossings(found.traced, found.card).flatMap((crossing) => {
     const { at, piece, widthMm: mm, gap: paper } = crossing;
     const places = sidesOf(crossing);
-    const cut = graph.cuts.find((each) => each.piece === piece && distance(each.at, at) < 0.1);
-    const sides = places?.map((p) => graph.islandAt(piece, p)) ?? cut?.sides.map((n) => graph.islandOf[n]);
+    const parted = graph.cuts.find((each) => each.piece === piece && distance(each.at, at) < 0.1);
+    const sides = places?.map((p) => graph.islandAt(piece, p)) ?? parted?.sides.map((n) => graph.islandOf[n]);
     if (!sides) return [];
-    return [{ at, mm, a: sides[0], b: sides[1], paper, meant: meantAt(found, at), by: 'cut' as const }];
+    const cut = { at, mm, a: sides[0], b: sides[1], paper, meant: meantAt(found, at), by: 'cut' as const };
+    return [halfSeen(found, crossing) ? unsure(cut) : cut];
   });
+}
+
+/** Less of the strip's width than this is seen: the rest is lost in the glare that lies beside it. */
+const halfWidth = 0.55;
+const besideMm = 2;
+
+/** A strip of which the mask has but half, by a place that is burnt out or black: its break may be glare like its missing side. */
+function halfSeen({ traced }: Case, { at, piece, stripMm = Infinity }: Crossing): boolean {
+  const usual = traced.pieces[piece - 1]?.widthMm ?? 0;
+  if (stripMm >= halfWidth * usual) return false;
+  const round: Point[] = [
+    [at[0] + besideMm, at[1]],
+    [at[0] - besideMm, at[1]],
+    [at[0], at[1] + besideMm],
+    [at[0], at[1] - besideMm],
+  ];
+  return round.some((place) => isBlind(traced, place));
 }
 
 /** Facing ends with an opening that the mask shows. The picture's own word on it counts where it has one. */

@@ -10,13 +10,15 @@ from scene import Scene, box_sdf, col, cover
 from things import drawing, hand, lettering, wires
 
 
-def sheets(b, size, device):
+def sheets(b, size, device, halved=False):
     """
-    A scene at 5 to 12 px/mm, still to be lit, and (b, 3, size, size) its own light, (b, 3, ...) truth of copper, lamp, cell,
-    (b, 1, ...) weights.
+    A scene at 5 to 12 px/mm (`halved`: 4 to 6), still to be lit, and (b, 3, size, size) its own light, (b, 3, ...) truth of
+    copper, lamp, cell, (b, 1, ...) weights.
     """
     # Mostly near 10 px/mm, now and then down to 5: more of the sheet is seen then.
     px = 0.085 + (0.04 if torch.rand(1) < 0.7 else 0.115) * float(torch.rand(1))
+    if halved:
+        px = 0.17 + 0.08 * float(torch.rand(1))
     span = size * px
     axis = (torch.arange(size, device=device) + 0.5) * px - span / 2
     y, x = torch.meshgrid(axis, axis, indexing="ij")
@@ -28,7 +30,7 @@ def sheets(b, size, device):
     whole = chance(b, 0.6, device).float()
     inside = torch.maximum(cover(edge, px), col(whole))
     scene = Scene(x, y, inside, px, span, device)
-    draw(scene, strips=9)
+    draw(scene, strips=12 if halved else 9)
     truth = torch.stack([scene.copper, scene.lamp, scene.cell], 1)
     border = truth[:, :1] - blur(truth[:, :1], torch.full((b,), 2.0, device=device))
     weight = 1 + 8 * scene.fine[:, None] + 2 * border.abs()
@@ -38,7 +40,7 @@ def sheets(b, size, device):
 
 def draw(scene, strips):
     scene.ground()
-    drawing(scene, 3, 0.2)
+    drawing(scene, 3, 0.25)
     scene.matte(2, 0.25)
     scene.lay_copper(strips)
     lettering(scene, 0.25)

@@ -22,6 +22,10 @@ PAINTS = [
     (0.55, 0.12, 0.10), (0.75, 0.35, 0.10), (0.40, 0.20, 0.08), (0.15, 0.25, 0.55), (0.20, 0.45, 0.25),
     (0.80, 0.65, 0.15), (0.70, 0.40, 0.45), (0.10, 0.10, 0.12), (0.45, 0.35, 0.55), (0.60, 0.45, 0.30),
 ]
+CLEAR = [
+    (0.85, 0.70, 0.05), (0.80, 0.25, 0.03), (0.05, 0.15, 0.60), (0.03, 0.40, 0.12), (0.70, 0.05, 0.06), (0.60, 0.75, 0.05),
+    (0.05, 0.45, 0.50), (0.45, 0.08, 0.45),
+]
 TABLES = [
     (0.35, 0.22, 0.12), (0.50, 0.36, 0.22), (0.20, 0.12, 0.07), (0.62, 0.50, 0.36), (0.03, 0.05, 0.10),
     (0.05, 0.12, 0.09), (0.04, 0.04, 0.04), (0.75, 0.75, 0.74), (0.86, 0.86, 0.86), (0.45, 0.45, 0.46),
@@ -103,7 +107,7 @@ class Scene:
         paper = self.lines(paper)
         table = self.table()
         # Now and then the tape lies on wood, cloth or a dark desk itself.
-        stuff = chance(b, 0.07, d).float()[:, None, None, None]
+        stuff = chance(b, 0.12, d).float()[:, None, None, None]
         paper = paper * (1 - stuff) + self.table() * stuff
         m = self.inside[:, None]
         self.light_in = paper * m + table * (1 - m)
@@ -120,8 +124,9 @@ class Scene:
         plain = self.noise(30) * 0.3 + self.noise(200)
         kind = torch.randint(3, (b,), device=d)[:, None, None, None]
         texture = torch.where(kind == 0, wood * 0.22, torch.where(kind == 1, plain * 0.10, plain * 0.03))
-        carpet = 0.25 * self.noise(200) + 0.2 * torch.randn(b, 1, self.h, self.w, device=d)
-        texture = torch.where(rgb(chance(b, 0.2, d)[:, None]), carpet, texture)
+        pile = at(torch.randn(b, 1, 200, 200, device=d), self.tu, self.tv)
+        carpet = 0.25 * self.noise(200) + 0.2 * torch.randn(b, 1, self.h, self.w, device=d) + rgb(uniform((b, 1), 0, 0.4, d)) * pile
+        texture = torch.where(rgb(chance(b, 0.25, d)[:, None]), carpet, texture)
         pitch = col(uniform((b,), 5, 25, d))
         grid = ((u * 300) % pitch).minimum((v * 300) % pitch) < col(uniform((b,), 0.2, 0.5, d))
         grid = (grid & (kind[:, 0] == 1)).float()[:, None] * 0.25
@@ -182,15 +187,18 @@ class Scene:
     # -- things ---------------------------------------------------------------------------------------------------
 
     def matte(self, n, p):
-        """Card scraps, washi tape, painted bars: flat colour, some as long and narrow as tape, some copper-coloured."""
+        """
+        Card scraps, washi tape, painted bars: flat colour. Those as narrow as tape are of a clear colour: a narrow bar of
+        brown, grey or black with a straight edge is tape, for all that can be seen.
+        """
         b, d = self.b, self.device
         for _ in range(n):
             on = chance(b, p, d)
-            narrow = chance(b, 0.25, d)
+            narrow = chance(b, 0.2, d)
             half_v = torch.where(narrow, uniform((b,), 1, 4, d), uniform((b,), 4, 15, d))
             sdf, u, v = self.box(uniform((b,), 4, 30, d), half_v, curve=self.arcs(0.2, 20))
             m = cover(sdf, self.px) * col(on.float())
-            colour = pick(b, PAINTS, d) * uniform((b, 3), 0.6, 1.3, d)
+            colour = torch.where(narrow[:, None], pick(b, CLEAR, d), pick(b, PAINTS, d)) * uniform((b, 3), 0.6, 1.3, d)
             stripes = 1 + 0.15 * torch.sin(u * 2.5) * col((torch.rand(b, device=d) < 0.3).float())
             self.over(m, rgb(colour) * stripes[:, None] * (1 + 0.02 * self.noise(160)))
 
@@ -206,13 +214,13 @@ class Scene:
         dark = torch.exp(-(sdf.clamp(min=0) / depth)) * (sdf > 0) * strength
         self.light_in = self.light_in * (1 - dark[:, None])
 
-    def cast(self, cx, cy, turn, half_u, half_v, height, on, corner=0.0):
+    def cast(self, cx, cy, turn, half_u, half_v, height, on, curve=None):
         """The shadow that a thing `height` mm high throws away from the light, drawn before the thing itself."""
         dark = torch.zeros_like(self.x)
         for share in (0.35, 0.7, 1.0):
             x, y = cx + self.sun[:, 0] * height * share, cy + self.sun[:, 1] * height * share
-            sdf, _, _ = box_sdf(self.x, self.y, x, y, turn, half_u - corner, half_v - corner)
-            dark = torch.maximum(dark, torch.sigmoid(-(sdf - col(corner * torch.ones_like(cx))) / (0.08 + 0.1 * col(height) * share)))
+            sdf, _, _ = box_sdf(self.x, self.y, x, y, turn, half_u, half_v, curve)
+            dark = torch.maximum(dark, torch.sigmoid(-sdf / (0.08 + 0.1 * col(height) * share)))
         self.light_in = self.light_in * (1 - dark * col(self.gloom * on.float()))[:, None]
 
     def solder(self, p):
@@ -243,6 +251,11 @@ class Scene:
         burst = torch.exp(uniform((b,), 0, 3.2, d)) * chance(b, 0.35, d).float()
         self.burst = col(burst) * torch.exp(-r2 / col(torch.exp(uniform((b,), 2.5, 6.5, d))))
         self.sweep = uniform((b, 2, 1, 1), -0.6, 0.6, d)
+        # On some sheets the foil lies smooth, wholly or in part, and on some the tape stands off the paper.
+        self.plain = rgb(uniform((b, 1), 0.5, 1.0, d) * chance(b, 0.3, d).float()[:, None])
+        patchy = chance(b, 0.4, d).float()[:, None, None, None]
+        self.plain = self.plain * (1 - patchy + patchy * torch.sigmoid(6 * self.noise(8)))
+        self.stands = uniform((b,), 0.05, 0.9, d) * chance(b, 0.35, d).float()
         tint = torch.tensor([0.955, 0.637, 0.538], device=d)
         pale = rgb(uniform((b, 1), 0.0, 1.0, d) ** 2 * 0.85)
         self.tint = rgb(tint[None].expand(b, 3)) * (1 - pale) + pale * 0.75
@@ -256,8 +269,10 @@ class Scene:
         Truth follows: where it is cut the paper shows.
         """
         b, d = self.b, self.device
-        sdf, u, v = self.box(half_u, half_v, angle, cx, cy, self.arcs(0.15, 10))
+        curve = self.arcs(0.15, 10)
+        sdf, u, v = self.box(half_u, half_v, angle, cx, cy, curve)
         self.lifted(u, v, half_u, half_v, on)
+        self.cast(cx, cy, angle, half_u, half_v, self.stands * uniform((b,), 0.5, 1.0, d), on, curve)
         burr = self.noise(60)[:, 0] * col(uniform((b,), 0.0, 0.12, d))
         sdf = sdf + burr
         self.traced(sdf, on)
@@ -270,7 +285,8 @@ class Scene:
         lines = torch.sign(lines) * lines.abs() ** 0.5 * col(uniform((b,), 0, 0.12, d))
         nu = self.creases[:, 0] + col(lean[:, 0]) + bend + lines + self.x * self.sweep[:, 0] / 100
         nv = self.creases[:, 1] + col(lean[:, 1]) + 0.6 * lines + self.y * self.sweep[:, 1] / 100
-        seen = self.seen_room(nu, nv) * (1 + self.burst[:, None]) + 0.3 * self.burst[:, None]
+        seen = self.seen_room(nu, nv) * (1 - self.plain) + self.flat_light(u, half_u) * self.plain
+        seen = seen * (1 + self.burst[:, None]) + 0.3 * self.burst[:, None]
         edge = (1 - (sdf.abs() / 0.12).clamp(0, 1)) * col(uniform((b,), -0.5, 0.8, d))
         colour = self.tint * seen * (1 + edge[:, None]).clamp(0.1)
         self.over(m, colour, keep=True)
@@ -278,6 +294,14 @@ class Scene:
         self.copper = torch.maximum(self.copper, m)
         self.fine = torch.maximum(self.fine, near_cut * col(on.float() * self.has_cut))
         self.last = (cx, cy, angle, half_u, half_v)
+
+    def flat_light(self, u, half_u):
+        """What foil pressed smooth shows: one part of the room, near black to white, along the whole strip or nearly."""
+        b, d = self.b, self.device
+        level = torch.exp(uniform((b, 1), math.log(0.03), math.log(1.3), d))
+        drift = torch.exp((u / col(half_u))[:, None] * rgb(0.4 * torch.randn(b, 1, device=d)))
+        dull = 1 + 0.1 * self.noise(12) + rgb(uniform((b, 1), 0, 0.12, d)) * self.noise(120)
+        return rgb(level) * drift * dull.clamp(min=0.2)
 
     def lifted(self, u, v, half_u, half_v, on):
         """The shadow of a strip that curls off the paper towards an end."""
@@ -417,7 +441,7 @@ class Scene:
             m = cover(body, self.px) * col(on.float())
             self.over(m, self.lamp_colour(u, v, hu, radius, round_))
             self.lamp = torch.maximum(self.lamp, m)
-            self.glow(x0, y0, on & chance(b, 0.14, d))
+            self.glow(x0, y0, on & chance(b, 0.2, d))
 
     def lamp_colour(self, u, v, hu, radius, round_):
         b, d = self.b, self.device

@@ -9,6 +9,7 @@ import { meanChance } from './meanChance.ts';
 import { openThinGaps } from './thinGaps.ts';
 import { tiles } from './tiles.ts';
 import type { Tile } from './tiles.ts';
+import { turned, turnedBack, turns } from './turned.ts';
 
 /** What the trained net says of each pixel of a sheet: chances 0..255, row-major, width*height of the sheet. */
 export interface LearnedCopper {
@@ -35,16 +36,33 @@ export async function seeCopperLearned(sheet: SquaredSheet): Promise<LearnedCopp
   return seen;
 }
 
-/** The mean of two nets: one sees the halved sheet and so twice as far, the other at full scale keeps thin gaps open. */
+/**
+ * The mean of two nets: one sees the halved sheet, turned four ways, and so twice as far; the other at full scale keeps thin gaps
+ * open.
+ */
 async function readTwice(picture: RgbPicture): Promise<LearnedCopper> {
   const { width, height } = picture;
   const half = halve(picture);
-  const far = await read('wide.onnx', half);
+  const far = await readTurned('wide.onnx', half);
   const near = await read('sheet.onnx', picture);
   const seen = { ...near };
   for (const name of names) seen[name] = meanChance(near[name], double(far[name], half, picture));
   openThinGaps(seen.copper, near.copper, width, height, netPxPerMm);
   return seen;
+}
+
+/** The mean of what a net says of a picture laid four ways: what it errs in by chance it errs in one way alone. */
+async function readTurned(weights: string, picture: RgbPicture): Promise<LearnedCopper> {
+  const ways: LearnedCopper[] = [];
+  for (const turn of turns) {
+    const seen = await read(weights, turned(picture, turn));
+    for (const name of names) seen[name] = turnedBack(seen[name], picture, turn);
+    ways.push(seen);
+  }
+  const [a, b, c, d] = ways;
+  const mean = (name: (typeof names)[number]) =>
+    meanChance(meanChance(a[name], b[name]), meanChance(c[name], d[name]));
+  return { copper: mean('copper'), lamp: mean('lamp'), cell: mean('cell') };
 }
 
 async function read(weights: string, picture: RgbPicture): Promise<LearnedCopper> {
