@@ -17,7 +17,7 @@ export function WrittenLabels({ shown, card }: { shown: Shown; card: Card }) {
   const reading = useBench((state) => state.reading);
   const read = written?.picture === shown.picture ? written.read : undefined;
   return (
-    <section aria-labelledby="written">
+    <section className="written" aria-labelledby="written">
       <h2 id="written">{words.heading}</h2>
       {reading === undefined ? (
         <>

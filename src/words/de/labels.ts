@@ -5,7 +5,7 @@ const mb = (bytes: number) => `${Math.ceil(bytes / 1e6)} MB`;
 export const labelWords: Catalogue['labels'] = {
   heading: 'Auf dem Blatt geschrieben',
   lead: (bytes) =>
-    `Plankennung, LED-Namen und Pluszeichen lassen sich vom Foto ablesen. Das Lesewerk (${mb(bytes)}) wird einmal geladen.`,
+    `Plankennung, LED-Namen, Pluszeichen und der Typ auf der Knopfzelle lassen sich vom Foto ablesen. Das Lesewerk (${mb(bytes)}) wird einmal geladen.`,
   read: 'Beschriftung lesen',
   again: 'Noch einmal lesen',
   reading: (percent) => `Beschriftung wird gelesen: ${percent} %`,

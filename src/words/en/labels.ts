@@ -4,7 +4,7 @@ const mb = (bytes: number) => `${Math.ceil(bytes / 1e6)} MB`;
 export const labelWords = {
   heading: 'Written on the sheet',
   lead: (bytes: number) =>
-    `Plan tag, lamp names and + signs can be read off the photograph. The reader (${mb(bytes)}) is fetched once.`,
+    `Plan tag, lamp names, + signs and the type on the cell can be read off the photograph. The reader (${mb(bytes)}) is fetched once.`,
   read: 'Read the labels',
   again: 'Read again',
   reading: (percent: number) => `Reading the labels: ${percent} %`,

@@ -5,7 +5,7 @@ const mo = (bytes: number) => `${Math.ceil(bytes / 1e6)} Mo`;
 export const labelWords: Catalogue['labels'] = {
   heading: 'Écrit sur la feuille',
   lead: (bytes) =>
-    `Le repère du tracé, les noms des LED et les signes + peuvent être lus sur la photo. Le lecteur (${mo(bytes)}) n’est chargé qu’une fois.`,
+    `Le repère du tracé, les noms des LED, les signes + et le type inscrit sur la pile peuvent être lus sur la photo. Le lecteur (${mo(bytes)}) n’est chargé qu’une fois.`,
   read: 'Lire les inscriptions',
   again: 'Relire',
   reading: (percent) => `Lecture des inscriptions\u00a0: ${percent} %`,
