@@ -1,7 +1,17 @@
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** What takes longest, longest first: the page in a browser by far. */
-const longest = ['/browser/', '/check/fixtures', '/cli/', '/check/', '/print/'];
+const longest = [
+  '/browser/page',
+  '/check/fixtures',
+  '/cli/contract',
+  '/cli/journal',
+  '/check/',
+  '/net/fixtures',
+  '/findOutline',
+  '/printPlan',
+  '/crossings',
+];
 
 /** Begins with the files that take longest, so that no core waits for one of them at the end. */
 export class LongestFirst extends BaseSequencer {
