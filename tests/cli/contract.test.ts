@@ -183,6 +183,7 @@ describe('foilproof check', () => {
     ['an unknown option', ['x.jpg', '--loud'], '--loud'],
     ['an option without its value', ['x.jpg', '--mask'], '--mask'],
     ['a report of another kind', ['x.jpg', '--report', 'a.docx'], '.html, .pdf or .svg'],
+    ['another paper', ['x.jpg', '--report', 'a.pdf', '--paper', 'a3'], 'a4 or letter'],
     ['a mask that is no PNG', ['x.jpg', '--mask', 'a.jpg'], 'PNG'],
   ])('says in a sentence what is wrong: %s', async (_, args, part) => {
     await expect(check(...args)).rejects.toThrow(part);
