@@ -30,6 +30,7 @@ export function keyboardAlone(bench: () => Bench): void {
     expect(before).toMatch(/^Hold \(\d+\)$/);
     await tabTo(page, /holds the card/);
     await page.keyboard.press('Enter');
+    await page.locator('.finding.open').getByLabel('Checked by hand').waitFor();
     await tabTo(page, /Checked by hand/);
     await page.keyboard.press('Space');
     await page.getByText('Checked by hand', { exact: true }).first().waitFor();
