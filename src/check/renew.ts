@@ -1,6 +1,15 @@
 import type { Card } from '../card/index.ts';
-import { applyTouchUp, closeGlints, dropPrint, openPaper, openChannels, seeCopper } from '../copper/index.ts';
-import type { CopperMask } from '../copper/index.ts';
+import {
+  applyTouchUp,
+  closeGlints,
+  cutByTaps,
+  dropPrint,
+  openPaper,
+  openChannels,
+  seeCopper,
+} from '../copper/index.ts';
+import type { CopperMask, LearnedMap } from '../copper/index.ts';
+import { loadOpenCv } from '../engine/openCv.ts';
 import { verdictOf } from '../net/index.ts';
 import { suggestParts } from '../parts/suggest/index.ts';
 import type { Suggested } from '../parts/suggest/index.ts';
@@ -114,6 +123,18 @@ async function seeAll(
   return { ...joinSheets({ sheet: own, seen }, reads, card), suggested };
 }
 
+/** The copper, with what the maker's taps teach: by the photograph's own colours beside the nets, by the classical eye without them. */
+async function seeTaught(
+  sheet: SquaredSheet,
+  taps: Card['teach'],
+  learned: LearnedMap | undefined,
+): Promise<CopperMask> {
+  if (!learned) return seeCopper(sheet, { teachCopper: taps.copper, teachPaper: taps.paper });
+  const seen = seeCopper(sheet, { learned });
+  if (!taps.copper.length && !taps.paper.length) return seen;
+  return cutByTaps(await loadOpenCv(), sheet, seen, learned, taps);
+}
+
 /** Taps teach the photograph that they were made on. */
 const noTaps: Card['teach'] = { copper: [], paper: [] };
 
@@ -123,12 +144,8 @@ async function see(
   options: CheckOptions,
 ): Promise<{ seen: CopperMask; suggested: Suggested }> {
   const { map: learned, lost } = await learnedOr(options.learned, sheet);
-  const { copper, paper } = card.teach;
-  const seen = dropPrint(
-    seeCopper(sheet, { teachCopper: copper, teachPaper: paper, learned }),
-    sheet,
-    copper,
-  );
+  const taught = await seeTaught(sheet, card.teach, learned);
+  const seen = dropPrint(taught, sheet, card.teach.copper);
   if (lost) seen.troubles.unshift('no-nets');
   return {
     seen: openChannels(closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card))),

@@ -8,33 +8,18 @@ import type { LearnedMap } from './types.ts';
 const sure = 128;
 const agreed = 85;
 const leaning = 80;
-/** With taps the classical mask has been taught this very photograph and may speak against the net. */
-const taughtLeaning = 25;
-const taughtSure = 215;
-
-/**
- * One mask of two: the trained nets lead, the classical mask settles what they leave open.
- * @param taught the maker has tapped copper or paper
- */
-export function fuseLearned(
-  sheet: SquaredSheet,
-  seen: Masks,
-  learned: LearnedMap,
-  taught: { copper: boolean; paper: boolean },
-): Masks {
+/** One mask of two: the trained nets lead, the classical mask settles what they leave open. */
+export function fuseLearned(sheet: SquaredSheet, seen: Masks, learned: LearnedMap): Masks {
   const { width, height, pxPerMm } = sheet;
   const strict = new Uint8Array(width * height);
   const held = new Uint8Array(width * height);
-  const lean = taught.copper ? taughtLeaning : leaning;
-  const alone = taught.paper ? taughtSure : sure;
   const copper = sumOdds(learned.copper, seen.likelihood);
   for (let k = 0; k < strict.length; k++) {
     const chance = copper[k];
     const other = learned.lamp[k] >= sure || learned.cell[k] >= sure;
     if (other && chance < sure) continue;
-    if (chance >= alone || (chance >= (taught.copper ? taughtLeaning : agreed) && seen.strict[k]))
-      strict[k] = 1;
-    held[k] = strict[k] | (chance >= lean && seen.filled[k] ? 1 : 0);
+    if (chance >= sure || (chance >= agreed && seen.strict[k])) strict[k] = 1;
+    held[k] = strict[k] | (chance >= leaning && seen.filled[k] ? 1 : 0);
   }
   const least = 3 * pxPerMm ** 2;
   const kept = dropSpecks(held, width, height, least);

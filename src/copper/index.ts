@@ -1,5 +1,6 @@
 export type { CopperMask, LearnedMap, Trouble } from './types.ts';
 export type { SeeOptions } from './seeCopper.ts';
+export { cutByTaps } from './cutByTaps.ts';
 export { closeGlints } from './closeGlints.ts';
 export { openPaper } from './openPaper.ts';
 export { dropPrint } from './dropPrint.ts';

@@ -7,7 +7,7 @@ import { shapeOf } from './signs.ts';
 import type { CopperMask, LearnedMap } from './types.ts';
 
 export interface SeeOptions {
-  /** Places on the tape, mm, that the maker tapped to teach a hard photograph. */
+  /** Places on the tape, mm, that the maker tapped to teach a hard photograph; with `learned`, `cutByTaps` takes them. */
   teachCopper?: readonly Point[];
   /** Places on bare paper, mm. */
   teachPaper?: readonly Point[];
@@ -25,10 +25,7 @@ export function seeCopper(sheet: SquaredSheet, options: SeeOptions = {}): Copper
   const frame = { width, height, pxPerMm, originMm, baseMm };
   const { signs, ...seen } = classical(sheet, teachCopper, teachPaper);
   if (!learned) return { ...frame, ...seen, ...readAlone(signs), by: 'classical' };
-  const fused = fuseLearned(sheet, seen, learned, {
-    copper: teachCopper.length > 0,
-    paper: teachPaper.length > 0,
-  });
+  const fused = fuseLearned(sheet, seen, learned);
   const reading = readTogether(
     { ...signs, ...shapeOf(fused.filled, sheet) },
     { mean: meanLikelihood(fused), agreement: overlap(fused.filled, seen.filled) },

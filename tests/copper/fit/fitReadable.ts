@@ -32,7 +32,7 @@ async function sampleOf(folder: string, name: string): Promise<Sample> {
   const { width_mm: width, height_mm: height } = card.base;
   const sheet = squareUp(photo, cornersPx, { width, height }, { pxPerMm: 10, marginMm: 0, k1 });
   const alone = classical(sheet, [], []);
-  const fused = fuseLearned(sheet, alone, await seeCopperLearned(sheet), { copper: false, paper: false });
+  const fused = fuseLearned(sheet, alone, await seeCopperLearned(sheet));
   const frame = frameFromCorners(cornersPx, card.base, photo, k1);
   const whole = { ...sheet, ...fused, readable: 1, troubles: [], by: 'learned' as const };
   const { iou } = compareMask(whole, frame, mask, frame, card.base);
