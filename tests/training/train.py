@@ -7,8 +7,8 @@ Trains the nets and writes them as ONNX.
     python3 train.py sheet D.onnx --minutes 23 --seed 21 --size 640 --batch 16 --shots 5 --rate 1.3e-3 --weights C.onnx
     python3 train.py base OUT.onnx --minutes 4.3 --seed 2
 
-public/models/sheet.onnx is D, made by the first four, three on two H100s and the last on half an H200: 9400, 13500, 5400 and
-19800 steps, the scenes widened between the runs. wide.onnx (read at half scale beside it) and base.onnx come from these scripts
+public/models/sheet.onnx is C and sheet2.onnx is D, made by the first four, three on two H100s and the last on half an H200:
+9400, 13500, 5400 and 19800 steps, the scenes widened between the runs; both are read, since what they err in differs. wide.onnx (read at half scale beside it) and base.onnx come from these scripts
 as they stood at commit 0511b7d, "Train both nets longer", by `sheet --minutes 9 --seed 1` and `base --minutes 4.3 --seed 2` at
 once on one H100; 8400 and 2600 steps. A net trained at half scale itself (`wide`, as long as D) did worse on path-traced
 photographs than that one, and so did the paper's tone given to both beside the picture. Learning stops by the clock, so another

@@ -7,7 +7,7 @@ import { loadOpenCv } from '../../engine/openCv.ts';
  * @param onShare told shares 0..1 of the way
  */
 export async function warmEngines(onShare: (share: number) => void = () => undefined): Promise<void> {
-  const shares = [0, 0, 0, 0];
+  const shares = [0, ...nets.map(() => 0)];
   const tell = (part: number, share: number) => {
     shares[part] = share;
     onShare(shares.reduce((sum, each) => sum + each, 0) / shares.length);
@@ -23,7 +23,7 @@ export async function warmEngines(onShare: (share: number) => void = () => undef
   await Promise.allSettled(starts);
 }
 
-const nets = ['base.onnx', 'sheet.onnx', 'wide.onnx'];
+const nets = ['base.onnx', 'sheet.onnx', 'sheet2.onnx', 'wide.onnx'];
 
 const blank = { side: 128, times: 3 };
 

@@ -37,18 +37,26 @@ export async function seeCopperLearned(sheet: SquaredSheet): Promise<LearnedCopp
 }
 
 /**
- * The mean of two nets: one sees the halved sheet, turned four ways, and so twice as far; the other at full scale keeps thin gaps
+ * The mean of two scales: the halved sheet, turned four ways, is seen twice as far; at full scale two nets keep thin gaps
  * open.
  */
 async function readTwice(picture: RgbPicture): Promise<LearnedCopper> {
   const { width, height } = picture;
   const half = halve(picture);
   const far = await readTurned('wide.onnx', half);
-  const near = await read('sheet.onnx', picture);
+  const near = await readBoth(picture);
   const seen = { ...near };
   for (const name of names) seen[name] = meanChance(near[name], double(far[name], half, picture));
   openThinGaps(seen.copper, near.copper, width, height, netPxPerMm);
   return seen;
+}
+
+/** The mean of two nets of the same scale that were trained on other scenes: what they err in differs. */
+async function readBoth(picture: RgbPicture): Promise<LearnedCopper> {
+  const one = await read('sheet.onnx', picture);
+  const other = await read('sheet2.onnx', picture);
+  for (const name of names) one[name] = meanChance(one[name], other[name]);
+  return one;
 }
 
 /** The mean of what a net says of a picture laid four ways: what it errs in by chance it errs in one way alone. */
