@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/index.ts';
+import { blindBeside } from './blindBeside.ts';
 import type { Case } from './case.ts';
 import { between, distance, toSegment } from './distance.ts';
 import { isBlind } from '../trace/index.ts';
@@ -99,19 +100,12 @@ function cutBreaks(found: Case): Found[] {
 
 /** Less of the strip's width than this is seen: the rest is lost in the glare that lies beside it. */
 const halfWidth = 0.55;
-const besideMm = 2;
 
 /** A strip of which the mask has but half, by a place that is burnt out or black: its break may be glare like its missing side. */
 function halfSeen({ traced }: Case, { at, piece, stripMm = Infinity }: Crossing): boolean {
   const usual = traced.pieces[piece - 1]?.widthMm ?? 0;
   if (stripMm >= halfWidth * usual) return false;
-  const round: Point[] = [
-    [at[0] + besideMm, at[1]],
-    [at[0] - besideMm, at[1]],
-    [at[0], at[1] + besideMm],
-    [at[0], at[1] - besideMm],
-  ];
-  return round.some((place) => isBlind(traced, place));
+  return blindBeside(traced, at);
 }
 
 /** Facing ends with an opening that the mask shows. The picture's own word on it counts where it has one. */

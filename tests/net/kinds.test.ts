@@ -137,6 +137,24 @@ describe('lamps', () => {
     expect(said).toMatchObject([{ kind: 'reversed-lamp', facts: { cell: true }, lamps: ['L1', 'L2'] }]);
   });
 
+  it('lamp-off-strip is a doubt where the photograph is burnt out beside the pad', () => {
+    const traced = traceDrawn({ width: 74, height: 70, laid: sound });
+    const cells = new Uint8Array(74 * 70).fill(1);
+    const blind = { columns: 74, rows: 70, cellMm: 1, originMm: [0, 0] as [number, number], cells };
+    const card = cardFrom(
+      {
+        format: 'foilproof/1',
+        base: { width_mm: 74, height_mm: 70 },
+        lamps: [{ id: 'L1', plus: [38, 25], minus: [42, 25] }],
+      },
+      'drawn',
+    );
+    const off = (seen: typeof traced) =>
+      buildNetlist(seen, card).findings.find(({ kind }) => kind === 'lamp-off-strip')!;
+    expect(off(traced)).toMatchObject({ weight: 'holds' });
+    expect(off({ ...traced, blind })).toMatchObject({ weight: 'check', certainty: 0.45 });
+  });
+
   it('lamp-off-strip by how far', () => {
     const lifted: typeof lampL1 = { id: 'L1', plus: [38, 15], minus: [42, 15] };
     const off = findings(sound, { lamps: [lifted] }).findings[0];

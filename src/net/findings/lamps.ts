@@ -1,5 +1,6 @@
 import type { Lamp } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
+import { blindBeside } from '../blindBeside.ts';
 import { padOf, type Case } from '../case.ts';
 import { between, distance } from '../distance.ts';
 import { sheetAt } from '../covered.ts';
@@ -20,6 +21,9 @@ function at(found: Case, lamps: Lamp[], place: Point = between(lamps[0].plus, la
   };
 }
 
+/** Where the photograph is burnt out or black beside a pad, copper may lie there all the same. */
+const unseen = { certainty: 0.45, weight: 'check' as const };
+
 /** Lamps whose pad hangs over paper. */
 export function lampsOffStrip(found: Case): Finding[] {
   return found.card.lamps.flatMap((lamp) => {
@@ -33,7 +37,7 @@ export function lampsOffStrip(found: Case): Finding[] {
         kind: 'lamp-off-strip' as const,
         ...at(found, [lamp], off.length === 2 ? undefined : worst.at),
         ...(Number.isFinite(worst.mm) ? { sizeMm: worst.mm } : {}),
-        certainty: worst.certainty,
+        ...(off.some((pad) => blindBeside(found.traced, pad.at)) ? unseen : { certainty: worst.certainty }),
         facts: { pad: off.length === 2 ? 'both' : worst.pad.slice(-1) },
       },
     ];
