@@ -1,8 +1,11 @@
+import type { Paper } from '../../record/pdf/types.ts';
+import { unit } from '../../words/lengths.ts';
 import { planWords } from '../../words/plan.ts';
 
-export type Paper = 'a4' | 'letter';
-
 const papers: Paper[] = ['a4', 'letter'];
+
+/** The paper that goes with the unit chosen. */
+export const usualPaper = (): Paper => (unit() === 'inch' ? 'letter' : 'a4');
 
 /** The paper that a PDF is laid out for. */
 export function PaperField({ paper, onChange }: { paper: Paper; onChange: (paper: Paper) => void }) {

@@ -1,9 +1,8 @@
 import { useState } from 'react';
 import type { Card } from '../../card/index.ts';
-import type { PrintPaper } from '../../plan/index.ts';
-import { printBarMm, shortLength, unit } from '../../words/lengths.ts';
+import { printBarMm, shortLength } from '../../words/lengths.ts';
 import { planWords } from '../../words/plan.ts';
-import { PaperField } from '../page/PaperField.tsx';
+import { PaperField, usualPaper } from '../page/PaperField.tsx';
 import { saveFile } from '../record/saveFile.ts';
 import { tellTrouble } from '../state/trouble.ts';
 import { call } from '../worker/client.ts';
@@ -13,7 +12,7 @@ import { withoutPictures } from './usePlanChecks.ts';
 /** The plan as a PDF to print at its true size. */
 export function PrintLine({ card }: { card: Card }) {
   const { page: text } = planWords;
-  const [paper, setPaper] = useState<PrintPaper>(unit() === 'inch' ? 'letter' : 'a4');
+  const [paper, setPaper] = useState(usualPaper);
   const [said, setSaid] = useState('');
   const print = () => {
     const name = `${text.fileName}.pdf`;

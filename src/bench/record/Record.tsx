@@ -3,8 +3,7 @@ import { benchWords as words } from '../../words/bench.ts';
 import { shareWords } from '../../words/share.ts';
 import { cautionWords } from '../../words/cautions.ts';
 import { Sheet } from '../page/Sheet.tsx';
-import { PaperField, type Paper } from '../page/PaperField.tsx';
-import { unit } from '../../words/lengths.ts';
+import { PaperField, usualPaper } from '../page/PaperField.tsx';
 import { FileButton } from '../shoot/FileButton.tsx';
 import { openCardFile } from '../state/openCard.ts';
 import { reword } from '../state/editCard.ts';
@@ -27,7 +26,7 @@ export default function Record() {
   const note = useBench(({ card }) => card.note ?? '');
   const kept = useBench((state) => state.kept?.at);
   const [made, setMade] = useState('');
-  const [paper, setPaper] = useState<Paper>(unit() === 'inch' ? 'letter' : 'a4');
+  const [paper, setPaper] = useState(usualPaper);
   const { record: text } = words;
   const make = (what: Making) =>
     import('./makings.ts')
