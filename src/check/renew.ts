@@ -4,6 +4,7 @@ import {
   closeGlints,
   cutByTaps,
   dropPrint,
+  openBesideLamps,
   openPaper,
   openChannels,
   seeCopper,
@@ -147,8 +148,9 @@ async function see(
   const taught = await seeTaught(sheet, card.teach, learned);
   const seen = dropPrint(taught, sheet, card.teach.copper);
   if (lost) seen.troubles.unshift('no-nets');
+  const shone = closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card));
   return {
-    seen: openChannels(closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card))),
+    seen: openChannels(openBesideLamps(shone, sheet, card.lamps), sheet, lampsOn(card)),
     suggested: suggestParts(sheet, learned),
   };
 }

@@ -2,6 +2,7 @@ export type { CopperMask, LearnedMap, Trouble } from './types.ts';
 export type { SeeOptions } from './seeCopper.ts';
 export { cutByTaps } from './cutByTaps.ts';
 export { closeGlints } from './closeGlints.ts';
+export { openBesideLamps } from './openBesideLamps.ts';
 export { openPaper } from './openPaper.ts';
 export { dropPrint } from './dropPrint.ts';
 export { openChannels } from './openChannels.ts';

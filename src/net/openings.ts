@@ -74,7 +74,7 @@ function bodies(traced: Traced, attached: Attached, card: Card): Opening[] {
   return card.lamps.flatMap((lamp) => {
     const piece = pieceOf.get(`${lamp.id}+`);
     if (!piece || piece !== pieceOf.get(`${lamp.id}-`) || passesBeside(traced, piece, lamp)) return [];
-    return [{ piece, at: middle(lamp), covers: bodyOf(lamp, -betweenPads) }];
+    return [{ piece, at: middle(lamp), covers: bodyOf(lamp, -betweenPads, body.half) }];
   });
 }
 
@@ -85,16 +85,19 @@ function middle({ plus, minus }: Lamp): Point {
   return [(plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2];
 }
 
+/** Half a body's width by its pads' distance: as most are, and the widest with the shade at its foot (common practice, no source). */
+const body = { half: 0.65, most: 0.75 };
+
 /**
- * The body at its largest: from pad to pad and `moreMm` over, as wide as slab lamps with such pads are, 5.4 mm at most
- * (common practice, no source). What passes beside even that is copper.
+ * A lamp's body: from pad to pad and `moreMm` over, as wide to both sides as its pads are apart times `wide`, 5.4 mm in all
+ * at most (common practice, no source). What passes beside the largest is copper.
  */
-function bodyOf(lamp: Lamp, moreMm = 1): (p: Point) => boolean {
+function bodyOf(lamp: Lamp, moreMm: number, wide: number): (p: Point) => boolean {
   const { plus, minus } = lamp;
   const spacing = distance(plus, minus) || 1;
   const [ux, uy] = [(plus[0] - minus[0]) / spacing, (plus[1] - minus[1]) / spacing];
   const [mx, my] = middle(lamp);
-  const half = Math.min(2.7, 0.65 * spacing);
+  const half = Math.min(2.7, wide * spacing);
   return ([x, y]) =>
     Math.abs((x - mx) * ux + (y - my) * uy) < Math.max(0.6, spacing / 2 + moreMm) &&
     Math.abs((y - my) * ux - (x - mx) * uy) < half;
@@ -110,7 +113,7 @@ function passesBeside(traced: Traced, piece: number, lamp: Lamp): boolean {
   const y0 = Math.max(0, Math.floor((my - reach - originMm[1]) * pxPerMm));
   const w = Math.min(width - x0, Math.ceil(2 * reach * pxPerMm));
   const h = Math.min(height - y0, Math.ceil(2 * reach * pxPerMm));
-  const inBody = bodyOf(lamp);
+  const inBody = bodyOf(lamp, 1, body.most);
   const nearPad = (p: Point, own: Point, other: Point) =>
     distance(p, own) < 2.4 && distance(p, own) < 0.6 * distance(p, other);
   const open = new Uint8Array(w * h);

@@ -62,11 +62,13 @@ function nestPieces(traced: Traced, at: Point, radius: number): NestPiece[] {
       inside.set(piece, { n: held.n + 1, x: held.x + x, y: held.y + y });
     }
   }
-  const covered = [...inside].map(([piece, { n, x, y }]): NestPiece => ({
-    piece,
-    at: [originMm[0] + (x / n + 0.5) / pxPerMm, originMm[1] + (y / n + 0.5) / pxPerMm],
-    areaMm2: (4 * n) / pxPerMm ** 2,
-  }));
+  const covered = [...inside]
+    .filter(([piece]) => leadsOut(traced, piece, at, radius))
+    .map(([piece, { n, x, y }]): NestPiece => ({
+      piece,
+      at: [originMm[0] + (x / n + 0.5) / pxPerMm, originMm[1] + (y / n + 0.5) / pxPerMm],
+      areaMm2: (4 * n) / pxPerMm ** 2,
+    }));
   covered.sort((a, b) => b.areaMm2 - a.areaMm2);
   const ends = traced.pieces
     .filter(({ id }) => !inside.has(id))
@@ -74,6 +76,14 @@ function nestPieces(traced: Traced, at: Point, radius: number): NestPiece[] {
     .filter((end) => pointsAt(end.at, end.out, at, radius))
     .map((end): NestPiece => ({ piece: end.piece, at: end.at, areaMm2: 0 }));
   return [...covered, ...ends];
+}
+
+/** How far beyond its disc a cell's own can is seen, its tap's error in it, mm. */
+const canMm = 1.5;
+
+/** Whether a piece reaches out from the cell: what lies wholly on it is the can's own shine, taken for copper. */
+function leadsOut({ pieces }: Traced, piece: number, at: Point, radius: number): boolean {
+  return pieces[piece - 1].outline.outer.some((p) => Math.hypot(p[0] - at[0], p[1] - at[1]) > radius + canMm);
 }
 
 function pointsAt(end: Point, out: Point, at: Point, radius: number): boolean {

@@ -117,6 +117,14 @@ describe('shorted-cell', () => {
   it('is not told where that copper stops short of the cell', () => {
     expect(kinds([...sound, strip(3, [10, 46], [20, 46])])).not.toContain('shorted-cell');
   });
+
+  it('is not told of the can’s own shine: copper wholly on the cell leads nowhere', () => {
+    const toRim = strip(5, [42, 10], [62, 10], [62, 52], [42.5, 52]);
+    const shine = strip(1.4, [24.5, 47], [28, 43.5]);
+    const { findings: said, netOf } = findings([plusRail, toRim, shine]);
+    expect(said.filter(({ weight }) => weight === 'holds')).toEqual([]);
+    expect(netOf['cell-']).toBe(netOf['L1-']);
+  });
 });
 
 describe('lamps', () => {
