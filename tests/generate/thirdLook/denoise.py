@@ -1,0 +1,42 @@
+"""Takes a path tracer's grain out of a picture, as a phone would: an edge-avoiding a-trous filter on the light alone, led by
+the surfaces' own colour and slope (Dammertz, Sewtz, Hanika, Lensch 2010)."""
+
+import numpy as np
+from scipy.ndimage import gaussian_filter, median_filter
+
+LEVELS = 5
+
+
+def denoise(colour, albedo, normal, sparkling):
+    """
+    @param colour, albedo, normal (h, w, 3) float32, linear. @param sparkling (h, w) bool: where single pixels may stand out.
+    @returns the picture, and the light that falls on its surfaces.
+    """
+    surface = np.maximum(albedo, 0.02)
+    light = np.minimum(colour / surface, 60)
+    usual = median_filter(light, (3, 3, 1))
+    speck = (np.abs(light - usual).mean(-1) > 0.5 * usual.mean(-1)) & ~sparkling
+    light[speck] = usual[speck]
+    luminance = np.log1p(light.mean(-1))
+    spread = gaussian_filter((luminance - gaussian_filter(luminance, 1.5)) ** 2, 3) + 1e-6
+    for level in range(LEVELS):
+        light = smooth(light, albedo, normal, spread / 2**level, 2**level)
+    return light * surface, light
+
+
+def smooth(light, albedo, normal, spread, step):
+    """One level: nine taps `step` pixels apart."""
+    luminance = np.log1p(light.mean(-1))
+    total, weights = light * 0.25, np.full(luminance.shape, 0.25, np.float32)
+    for dy in (-1, 0, 1):
+        for dx in (-1, 0, 1):
+            if dx == dy == 0:
+                continue
+            near = lambda a: np.roll(a, (dy * step, dx * step), (0, 1))
+            apart = ((normal - near(normal)) ** 2).sum(-1) / 0.01
+            apart += ((albedo - near(albedo)) ** 2).sum(-1) / 0.004
+            apart += (luminance - near(luminance)) ** 2 / (4 * spread)
+            weight = np.exp(-apart) * (0.0625 if dx and dy else 0.125)
+            total += near(light) * weight[..., None]
+            weights += weight
+    return total / weights[..., None]
