@@ -14,20 +14,20 @@ def denoise(colour, albedo, normal, sparkling):
     """
     surface = np.maximum(albedo, 0.02)
     light = np.minimum(colour / surface, 60)
-    usual = median_filter(light, (3, 3, 1))
-    speck = (np.abs(light - usual).mean(-1) > 0.5 * usual.mean(-1)) & ~sparkling
+    usual = median_filter(light, (5, 5, 1))
+    speck = (np.abs(light - usual).mean(-1) > 0.35 * usual.mean(-1)) & ~sparkling
     light[speck] = usual[speck]
-    luminance = np.log1p(light.mean(-1))
-    spread = gaussian_filter((luminance - gaussian_filter(luminance, 1.5)) ** 2, 3) + 1e-6
     for level in range(LEVELS):
-        light = smooth(light, albedo, normal, spread / 2**level, 2**level)
+        light = smooth(light, albedo, normal, sparkling, 2**level)
     return light * surface, light
 
 
-def smooth(light, albedo, normal, spread, step):
-    """One level: nine taps `step` pixels apart."""
-    luminance = np.log1p(light.mean(-1))
-    total, weights = light * 0.25, np.full(luminance.shape, 0.25, np.float32)
+def smooth(light, albedo, normal, sparkling, step):
+    """One level: nine taps `step` pixels apart. Brightness parts them by its local mean, so that grain does not."""
+    fine = np.log1p(light.mean(-1))
+    coarse = gaussian_filter(fine, 1.5 * step)
+    guide = np.where(sparkling, fine, coarse)
+    total, weights = light * 0.25, np.full(guide.shape, 0.25, np.float32)
     for dy in (-1, 0, 1):
         for dx in (-1, 0, 1):
             if dx == dy == 0:
@@ -35,7 +35,8 @@ def smooth(light, albedo, normal, spread, step):
             near = lambda a: np.roll(a, (dy * step, dx * step), (0, 1))
             apart = ((normal - near(normal)) ** 2).sum(-1) / 0.01
             apart += ((albedo - near(albedo)) ** 2).sum(-1) / 0.004
-            apart += (luminance - near(luminance)) ** 2 / (4 * spread)
+            apart += (guide - near(guide)) ** 2 / 0.01
+            apart[near(sparkling) != sparkling] = 50
             weight = np.exp(-apart) * (0.0625 if dx and dy else 0.125)
             total += near(light) * weight[..., None]
             weights += weight

@@ -84,9 +84,9 @@ def copper(s):
         {"Value": smudge, "From Min": 0.35, "From Max": 0.7, "To Min": s.roughness, "To Max": s.roughness * 1.5 + 0.03},
     )
     lines = tree.noise(tree.coordinates((0.25, 6, 1), kind="UV"), 1.0, 1)
-    fine = tree.noise(uv, 1.7, 3, 0.55, 0.4)
+    fine = tree.noise(uv, 1.3, 2, 0.5, 0.4)
     normal = tree.bump(lines, 0.012, 0.5)
-    normal = tree.bump(fine, 0.06 * s.crumple, 0.6, normal)
+    normal = tree.bump(fine, 0.06 * s.crumple, 0.45, normal)
     return tree.set(Base_Color=colour, Metallic=1.0, Roughness=rough.outputs["Result"], Normal=normal).material
 
 
