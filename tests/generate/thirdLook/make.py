@@ -15,16 +15,16 @@ import time
 
 sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
 
-import bpy  # noqa: E402
-
 from around import lay_around  # noqa: E402
 from build import build  # noqa: E402
 from camera import set_camera  # noqa: E402
+from cell import lay_cell  # noqa: E402
 from circuit import plan  # noqa: E402
+from cover import lay_clear_tape, lay_patch, lay_wires  # noqa: E402
 from denoise import denoise  # noqa: E402
 from develop import develop  # noqa: E402
+from lamps import lay_lamps  # noqa: E402
 from lights import light_up  # noqa: E402
-from parts import lay_parts, lay_patch  # noqa: E402
 from pictures import render_passes, save_jpeg  # noqa: E402
 from scene import fresh  # noqa: E402
 from settings import settings  # noqa: E402
@@ -55,7 +55,13 @@ def photograph(number, stem, name, rooms, scale):
     lie = lay_sheet(planned, s)
     table(s)
     lay_tape(built, planned, lie, s)
-    lay_parts(planned, built, lie, s)
+    lay_lamps(planned, lie, s)
+    if s.cell:
+        lay_cell(planned["cell"], lie, s)
+    if s.wires:
+        lay_wires(lie, s)
+    if s.clear_tape:
+        lay_clear_tape(built, lie, s)
     patch = lay_patch(built, planned, lie, s)
     camera = set_camera(scene, lie, s)
     lay_around(lie, camera, s)

@@ -95,3 +95,10 @@ def tube(name, points, radius, material, truth=OTHER, cyclic=False):
     thing["truth"] = truth
     bpy.context.collection.objects.link(thing)
     return thing
+
+
+def pose(thing, lie, at, turn=0.0, above=0.0):
+    """Puts a thing onto the sheet at mm, turned about z by radians."""
+    thing.location = lie.world(*at, above)
+    thing.rotation_euler = (0, 0, turn)
+    return thing

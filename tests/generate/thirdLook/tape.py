@@ -2,13 +2,12 @@
 
 import numpy as np
 
+from cell import TOP_MM
 from circuit import CELL_MM
 from foil import ribbon_grid
 from materials import copper
 from paths import at
 from scene import COPPER, add, grid_mesh
-
-CELL_TOP_MM = 3.5
 
 
 def lay_tape(build, plan, lie, s):
@@ -28,7 +27,7 @@ def finish_ends(ribbons, plan, s):
     for r in ribbons:
         first = np.array(r["path"][0])
         if s.cell and r["net"] == "P" and r["start"] == 0 and np.hypot(*(first - plan["cell"])) < 9:
-            r["climb"] = (CELL_TOP_MM, over_rim(r, plan["cell"]) + 2.8)
+            r["climb"] = (TOP_MM, over_rim(r, plan["cell"]) + 2.8)
         elif r["strip"] != "B" and s.rng.random() < 0.12 and "skew_end" not in r:
             r["curl"] = float(s.rng.uniform(0.4, 2.0))
 
