@@ -47,6 +47,7 @@ def world_light(scene, stem, irradiance, s):
     links.new(turn.outputs["Vector"], sky.inputs["Vector"])
     links.new(sky.outputs["Color"], nodes["Background"].inputs["Color"])
     nodes["Background"].inputs["Strength"].default_value = irradiance / total
+    scene.world.cycles.sampling_method, scene.world.cycles.sample_map_resolution = "MANUAL", 512
 
 
 def room_file(stem):

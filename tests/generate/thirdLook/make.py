@@ -33,7 +33,7 @@ from tables import table  # noqa: E402
 from tape import lay_tape  # noqa: E402
 from truth import visible, write_truth  # noqa: E402
 
-SAMPLES = 10
+SAMPLES = 6
 
 
 def main(out, count, first, rooms, scale="1"):
