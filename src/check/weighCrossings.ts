@@ -15,7 +15,8 @@ const doubted = 0.3;
 export function weighCrossings(traced: Traced, mask: CopperMask): Traced {
   if (mask.by !== 'learned') return traced;
   const crossings = traced.crossings.map((crossing) => {
-    if (crossing.other !== undefined || paperShare(mask, crossing) >= agreeShare) return crossing;
+    if (crossing.other !== undefined || crossing.fine || paperShare(mask, crossing) >= agreeShare)
+      return crossing;
     const gap = crossing.gap * doubted;
     return { ...crossing, gap, glare: Math.max(crossing.glare, 1 - gap - crossing.seam) };
   });

@@ -11,9 +11,11 @@ export interface LampPlace {
 
 /** The channel between a lamp's strips, seen from its middle: so far to both sides it may be taken for copper, mm. */
 const besideMm = 5;
-/** There, from the first to the second, the channel's own paper is looked for, mm, within this share of the pads' distance. */
+/** There, from the first to the second, the channel and its own paper are looked for, mm. */
 const paperMm = [1.5, 10] as const;
-const channelShare = 0.35;
+/** Steps across the channel, mm, and the share of the outermost that is open at least. */
+const stepMm = 0.2;
+const leastOpen = 0.35;
 /** Enough paper for a median, mm^2. */
 const leastPaper = 0.5;
 /** Paper in shade has its light taken from all colours alike: down to this share, and this unevenly. */
@@ -58,16 +60,15 @@ function shadedPaper(lamp: LampPlace, mask: CopperMask, sheet: SquaredSheet): Se
   const open = new Set<number>();
   for (const side of [-1, 1]) {
     const own = round.filter(({ beside }) => side * beside > 0);
-    const paper = channelPaper(own, mask, sheet, spacing);
+    const inChannel = channelOf(own, mask, spacing);
+    const paper = channelPaper(own.filter(inChannel), mask, sheet);
     if (!paper) continue;
     const strips = own.filter(({ k, along }) => mask.filled[k] && Math.abs(along) > spacing / 2);
     const shaded = ({ k }: Place) => isShaded(rgbAt(sheet, k), paper);
     if (strips.length === 0 || strips.filter(shaded).length > mostAlike * strips.length) continue;
     const copperLight = lightOf(medianRgb(strips, sheet)) / lightOf(paper);
     const alike = (place: Place) => shaded(place) || isWarmShade(rgbAt(sheet, place.k), paper, copperLight);
-    const near = own.filter(
-      ({ along, beside }) => Math.abs(along) <= spacing / 2 && side * beside <= besideMm,
-    );
+    const near = own.filter((place) => inChannel(place) && side * place.beside <= besideMm);
     const copper = near.filter(({ k }) => mask.filled[k]);
     for (const k of grown(copper.filter(alike), copper, mask)) open.add(k);
   }
@@ -91,17 +92,29 @@ function placesRound({ plus, minus }: LampPlace, mask: CopperMask, spacing: numb
   return places;
 }
 
+/** Whether a place lies between the two strips that a lamp joins: where mostly no copper is, farther along the channel. */
+function channelOf(own: readonly Place[], mask: CopperMask, spacing: number): (place: Place) => boolean {
+  const steps = Math.max(1, Math.ceil(spacing / stepMm));
+  const [open, all] = [new Uint32Array(steps), new Uint32Array(steps)];
+  const stepOf = ({ along }: Place) => Math.floor((along / spacing + 0.5) * steps);
+  for (const place of own) {
+    const far = Math.abs(place.beside);
+    const n = stepOf(place);
+    if (n < 0 || n >= steps || far < paperMm[0] || far > paperMm[1]) continue;
+    all[n]++;
+    if (!mask.filled[place.k]) open[n]++;
+  }
+  const isOpen = Array.from(open, (count, n) => all[n] > 0 && count > leastOpen * all[n]);
+  const [first, last] = [isOpen.indexOf(true), isOpen.lastIndexOf(true)];
+  return (place) => first >= 0 && stepOf(place) >= first && stepOf(place) <= last;
+}
+
 /** The middle colour of the paper in the channel on one side of a lamp, in linear light. */
-function channelPaper(
-  own: readonly Place[],
-  mask: CopperMask,
-  sheet: SquaredSheet,
-  spacing: number,
-): Rgb | undefined {
+function channelPaper(channel: readonly Place[], mask: CopperMask, sheet: SquaredSheet): Rgb | undefined {
   const [from, to] = paperMm;
-  const paper = own.filter(({ k, along, beside }) => {
+  const paper = channel.filter(({ k, beside }) => {
     const far = Math.abs(beside);
-    return !mask.filled[k] && Math.abs(along) <= channelShare * spacing && far >= from && far <= to;
+    return !mask.filled[k] && far >= from && far <= to;
   });
   if (paper.length < leastPaper * mask.pxPerMm ** 2) return undefined;
   return medianRgb(paper, sheet);

@@ -2,7 +2,7 @@ import type { Point } from '../geometry/index.ts';
 import { blindBeside } from './blindBeside.ts';
 import type { Case } from './case.ts';
 import { between, distance, toSegment } from './distance.ts';
-import { isBlind } from '../trace/index.ts';
+import { isBlind, isStrange } from '../trace/index.ts';
 import type { Crossing } from '../trace/index.ts';
 import { covered, onSheet } from './covered.ts';
 import { facingEnds } from './facing.ts';
@@ -23,7 +23,7 @@ export interface Break {
   meant: number;
   /** It lies on a planned strip. */
   planned: boolean;
-  by: 'cut' | 'facing' | 'starved' | 'plan' | 'unsure';
+  by: 'cut' | 'facing' | 'starved' | 'plan' | 'unsure' | 'fine';
 }
 
 type Found = Omit<Break, 'planned'>;
@@ -57,9 +57,22 @@ export function breaks(found: Case): Break[] {
   return kept;
 }
 
-/** What the mask leaves open where the picture is burnt out or black may be copper all the same: nobody can tell. */
-function unlessBlind({ traced }: Case, each: Found): Found {
-  return each.by !== 'cut' && isBlind(traced, each.at) ? unsure(each) : each;
+/** An opening at least so wide, mm, shows the colour of what lies in it. */
+const showsColourMm = 1.5;
+
+/** Copper of which the net is less sure in the mean, of 1, is tape that it hardly knows: what it leaves out of it says little. */
+const knownCopper = 0.5;
+
+/**
+ * What the mask leaves open may be copper all the same where the picture is burnt out or black, where it does not look
+ * like the paper beside it, or where the copper on its sides is hardly known as such: nobody can tell.
+ */
+function unlessBlind({ traced, wiring: { graph } }: Case, each: Found): Found {
+  const sure = [each.a, each.b].map((island) => traced.pieces[graph.islands[island].piece - 1].sure);
+  if (Math.min(...sure) < knownCopper) return unsure(each);
+  if (each.by === 'cut') return each;
+  const strange = each.mm >= showsColourMm && isStrange(traced, each.at);
+  return strange || isBlind(traced, each.at) ? unsure(each) : each;
 }
 
 const unsure = (each: Found): Found => ({ ...each, paper: Math.min(each.paper, blindPaper), by: 'unsure' });
@@ -165,7 +178,7 @@ function unsureBreaks(found: Case): Found[] {
         gap >= 0.3 &&
         (other === undefined ? gap < openFrom : other === piece && widthMm < ledRoundMm),
     )
-    .map(({ at, widthMm, piece, gap }) => {
+    .map(({ at, widthMm, piece, gap, fine }) => {
       const island = found.wiring.graph.islandAt(piece, at);
       return {
         at,
@@ -174,7 +187,7 @@ function unsureBreaks(found: Case): Found[] {
         b: island,
         paper: gap,
         meant: meantAt(found, at),
-        by: 'unsure' as const,
+        by: fine ? ('fine' as const) : ('unsure' as const),
       };
     });
 }

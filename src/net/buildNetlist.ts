@@ -3,6 +3,7 @@ import { attach, type Attached } from '../parts/index.ts';
 import type { Traced } from '../trace/index.ts';
 import type { Case } from './case.ts';
 import { distance } from './distance.ts';
+import { certain } from './certainty/index.ts';
 import { bridges } from './findings/bridges.ts';
 import { missedContacts, rimShorts } from './findings/contacts.ts';
 import { closedFlapBridges } from './findings/flaps.ts';
@@ -28,7 +29,7 @@ export function buildNetlist(traced: Traced, card: Card, attached: Attached = at
   const wiring = wire(traced, attached, card);
   const states = statesOf(card, wiring.nets, wiring.netOf);
   const found: Case = { traced, card, attached, wiring, states, laid: laidStrips(traced, card) };
-  const roots = rootCauses(found);
+  const roots = rootCauses(found).map(certain);
   const layout = [
     ...tightPlaces(found),
     ...narrowNecks(found),
@@ -36,7 +37,7 @@ export function buildNetlist(traced: Traced, card: Card, attached: Attached = at
     ...looseEnds(found),
     ...nearEdges(found),
   ];
-  const findings = layout.reduce((all, each) => (told(each, all) ? all : [...all, each]), roots);
+  const findings = layout.map(certain).reduce((all, each) => (told(each, all) ? all : [...all, each]), roots);
   return {
     nets: wiring.nets,
     netOf: wiring.netOf,
@@ -62,7 +63,8 @@ function rootCauses(found: Case): Finding[] {
     ...scantPatches(found),
   ];
   const explained = new Set(roots.flatMap(({ lamps }) => lamps));
-  return [...roots, ...unfedLamps(found, explained)];
+  const open = roots.filter(({ facts }) => facts.unsure === true).flatMap(({ nets }) => nets);
+  return [...roots, ...unfedLamps(found, explained, new Set(open))];
 }
 
 /**

@@ -1,3 +1,4 @@
+export { certain, certaintyBy, classOf, logOdds, type Curve } from './certainty/index.ts';
 export { buildNetlist } from './buildNetlist.ts';
 export { standings, type Standing } from './flow.ts';
 export { ranked } from './ranked.ts';

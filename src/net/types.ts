@@ -4,14 +4,21 @@ import type { Point } from '../geometry/index.ts';
 /** What a finding does to the verdict: holds it, asks for a check by hand, or is only worth knowing. */
 export type Weight = 'holds' | 'check' | 'note';
 
+export interface Evidence {
+  by: string;
+  value: number;
+}
+
 /** One thing that the check has to say. Words are made from it in record/. */
 export interface Finding {
   kind: FindingKind;
   at: Point;
   /** mm: gap width, clearance, miss, neck width ...; undefined where no size belongs. */
   sizeMm?: number;
-  /** 0..1, calibrated on fixtures. Under 0.5 it says "look here" and never holds the verdict. */
+  /** 0..1, calibrated on photographs with truth. Under 0.5 it says "look here" and never holds the verdict. */
   certainty: number;
+  /** What the certainty was made of: by which sort of sign, where the kind has several, and how strong it was, 0..1. */
+  evidence?: Evidence;
   weight: Weight;
   lamps: string[];
   nets: string[];

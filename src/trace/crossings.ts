@@ -4,7 +4,7 @@ import type { SquaredSheet } from '../sheet/index.ts';
 import { surroundings, type Surroundings } from './contrast.ts';
 import { cutProbability } from './cutProbability.ts';
 import { cutShape } from './cutShape.ts';
-import { paperEvidence } from './evidence.ts';
+import { fineEvidence, paperEvidence } from './evidence.ts';
 import { facingEnds, type Facing } from './facing.ts';
 import { facingSides } from './facingSides.ts';
 import { toMm, type Frame } from './frame.ts';
@@ -30,6 +30,8 @@ interface StripEvidence {
   first: number;
   columns: number;
   evidence: Float32Array;
+  /** The same for fine cuts, whose colour a photograph does not keep. */
+  fine: Float32Array;
   blurPx: number;
   around: (s: number) => Surroundings | undefined;
 }
@@ -57,6 +59,7 @@ export function crossingsOf(
       const strip = look(openPart(line, piece), widths[widths.length >> 1], sheet, labels, frame, blurPx);
       if (!strip) continue;
       found.push(...cutsIn(strip, piece.id, frame, smallestGapMm));
+      found.push(...fineCutsIn(strip, piece.id, frame, smallestGapMm));
       found.push(...glareIn(strip, piece.id, mask, frame));
       found.push(...seamsIn(strip, piece.id, frame));
     }
@@ -124,6 +127,7 @@ function look(
   );
   const around = (s: number): Surroundings | undefined => views[Math.floor(s / rows)];
   const evidence = new Float32Array(ribbon.length * columns).fill(-1);
+  const fine = evidence.slice();
   const bent = bends(ribbon);
   for (let s = 0; s < ribbon.length; s++) {
     const view = around(s);
@@ -132,9 +136,10 @@ function look(
       const n = s * ribbon.across + first + t;
       const beside = bent[s] && ribbon.piece[n] <= 0;
       evidence[s * columns + t] = beside ? -3 : paperEvidence(ribbon, n, view);
+      fine[s * columns + t] = beside ? -3 : fineEvidence(ribbon, n, view);
     }
   }
-  return { ribbon, first, columns, evidence, blurPx, around };
+  return { ribbon, first, columns, evidence, fine, blurPx, around };
 }
 
 /** Rows at which the strip turns a corner: there the columns reach over its outer side, and paper is no cut. */
@@ -147,7 +152,13 @@ function bends({ normal, length }: Ribbon): boolean[] {
 }
 
 /** Ways of paper from side to side, best first within each stretch. */
-function cutsIn(strip: StripEvidence, piece: number, frame: Frame, smallestGapMm: number): Crossing[] {
+function cutsIn(
+  strip: StripEvidence,
+  piece: number,
+  frame: Frame,
+  smallestGapMm: number,
+  leastSure = 0,
+): Crossing[] {
   const { ribbon, columns, evidence } = strip;
   const { mean, rowsFrom } = sidePaths(evidence, ribbon.length, columns);
   const near = Math.round(apart * frame.pxPerMm);
@@ -165,6 +176,10 @@ function cutsIn(strip: StripEvidence, piece: number, frame: Frame, smallestGapMm
     const widthMm = shape.width / frame.pxPerMm;
     const view = strip.around(top);
     const gap = view ? cutProbability(mean[top], shape, widthMm / smallestGapMm, view) : 0;
+    if (shape.sure < leastSure) {
+      s = end + near;
+      continue;
+    }
     const [x, y] = ribbon.centre[rows[columns >> 1]];
     const [nx, ny] = ribbon.normal[rows[columns >> 1]];
     const lies = { along: [ny, -nx] as Point, stripMm: columns / frame.pxPerMm };
@@ -172,6 +187,21 @@ function cutsIn(strip: StripEvidence, piece: number, frame: Frame, smallestGapMm
     s = end + near;
   }
   return cuts.filter(({ gap }) => gap > 0.1);
+}
+
+/** A fine cut is told from this probability on, with paper at this share of the columns, up to this width, mm. */
+const fineFrom = 0.6;
+const fineSure = 0.9;
+const fineMm = 1;
+/** What its colour leaves of the probability: on creased sound strips glints look like it, so nobody can tell. */
+const fineCertainty = 0.5;
+
+/** Straight lines of the paper's lightness from side to side that may be cuts too fine for their colour to be kept. */
+function fineCutsIn(strip: StripEvidence, piece: number, frame: Frame, smallestGapMm: number): Crossing[] {
+  const fine = { ...strip, evidence: strip.fine };
+  return cutsIn(fine, piece, frame, smallestGapMm, fineSure)
+    .filter(({ gap, widthMm }) => gap >= fineFrom && widthMm <= fineMm)
+    .map((cut) => ({ ...cut, gap: fineCertainty * cut.gap, fine: true }));
 }
 
 /** Stretches that only the bridging made copper, from side to side. */

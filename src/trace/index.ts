@@ -1,4 +1,5 @@
 export type { BlindMap, CentreLine, Clearance, Crossing, Neck, Piece, StripEnd, Traced } from './types.ts';
 export { isBlind } from './blind.ts';
+export { isStrange, isUnseen } from './strange.ts';
 export { trace } from './trace.ts';
 export { retrace } from './retrace.ts';

@@ -9,6 +9,7 @@ import { necksOf } from './necks.ts';
 import { lookAtNeck } from './neckLook.ts';
 import { describePiece } from './piece.ts';
 import { borderBlur } from './sharpness.ts';
+import { openCells } from './strange.ts';
 import type { Traced } from './types.ts';
 
 /** mm^2: less is a speck. */
@@ -36,7 +37,7 @@ export function trace(mask: CopperMask, sheet?: SquaredSheet): Traced {
     clearances: near,
     crossings: sheet ? crossingsOf(pieces, labels, near, mask, sheet, blurPx, smallestGapMm) : [],
     smallestGapMm,
-    ...(sheet ? { blind: blindMap(sheet) } : {}),
+    ...(sheet ? { blind: blindMap(sheet), open: openCells(sheet, mask) } : {}),
   };
 }
 

@@ -66,6 +66,8 @@ export interface Crossing {
   /** Unit vector along the strip there and the strip's own width, mm, where the profiles tell them. */
   along?: Point;
   stripMm?: number;
+  /** Only its lightness speaks for a cut, as where it is too fine for the photograph to keep its colour. */
+  fine?: boolean;
   /** Probabilities, summing to at most 1. */
   gap: number;
   seam: number;
@@ -79,6 +81,16 @@ export interface BlindMap {
   cellMm: number;
   originMm: Point;
   cells: Uint8Array;
+}
+
+/** Colours of what is no copper, by cells of the sheet, row-major. */
+export interface OpenCells {
+  columns: number;
+  rows: number;
+  cellMm: number;
+  originMm: Point;
+  /** Mean L*, a*, b* of the open part of each cell; L* is NaN where too little of it is open. */
+  lab: [Float32Array, Float32Array, Float32Array];
 }
 
 /** Copper under a lamp, cell or patch that splits what the mask shows. */
@@ -98,4 +110,5 @@ export interface Traced {
   smallestGapMm: number;
   /** Absent where no picture was given. */
   blind?: BlindMap;
+  open?: OpenCells;
 }

@@ -1,6 +1,7 @@
 import { check } from '../../src/check/index.ts';
 import type { CheckOptions, Checked } from '../../src/check/index.ts';
 import type { Photo } from '../../src/photo/index.ts';
+import { holds } from '../../src/net/index.ts';
 import { decodePhoto } from '../../src/photo/decodeNode.ts';
 import type { Outline } from '../../src/sheet/index.ts';
 import { compareMask } from './compareMask.ts';
@@ -71,7 +72,8 @@ function judge(entry: Entry, checked: Checked, seen: Frame, truth: Frame): Findi
     kind: f.kind,
     at: truth.toMm(seen.toPx(f.at)),
     certainty: f.certainty,
-    holds: f.weight === 'holds',
+    holds: holds(f),
+    evidence: f.evidence,
   }));
   const seams = entry.seams?.map((s) => ({ kind: 'seam' as const, path: [s] }));
   // Without known seams a seam that is said cannot be judged.

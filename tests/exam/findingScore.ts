@@ -8,6 +8,8 @@ export interface Said {
   at: Point;
   certainty: number;
   holds: boolean;
+  /** What the certainty was made of. */
+  evidence?: { by: string; value: number };
 }
 
 export interface KindScore {
@@ -23,7 +25,7 @@ export interface FindingScore {
   /** Recall by size: each true fault that has one. */
   sizes: { kind: FindingKind; sizeMm: number; found: boolean }[];
   /** Each scored finding with whether it was right. */
-  judged: { kind: FindingKind; certainty: number; right: boolean; holds: boolean; at: Point }[];
+  judged: (Said & { right: boolean })[];
   missed: TrueFault[];
 }
 

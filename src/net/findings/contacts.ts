@@ -1,6 +1,7 @@
 import { contactPlace, type FlapMeeting } from '../../parts/index.ts';
 import { contactPads, padOf, type Case } from '../case.ts';
 import { sheetAt } from '../covered.ts';
+import { isUnseen } from '../../trace/index.ts';
 import type { Finding } from '../types.ts';
 
 /** Contacts with copper on one side only or on none, and a cell whose face meets no copper. */
@@ -22,12 +23,13 @@ export function missedContacts(found: Case): Finding[] {
   return [...contacts, ...faces];
 }
 
-function missed({ card }: Case, at: Finding['at'], of: string, sides: number): Finding {
+function missed({ card, traced }: Case, at: Finding['at'], of: string, sides: number): Finding {
   return {
     kind: 'missed-contact',
     at,
-    certainty: 0.85,
-    weight: 'holds',
+    ...(isUnseen(traced, at)
+      ? { certainty: 0.45, weight: 'check' as const }
+      : { certainty: 0.85, weight: 'holds' as const }),
     lamps: behind(card, of),
     nets: [],
     sheet: sheetAt(card, at),

@@ -19,7 +19,7 @@ export function gaps(found: Case): Finding[] {
   const all = breaks(found).filter(
     (each) => !deliberate(found, each) && !wouldShort(found, each) && !isSlit(found, each),
   );
-  const open = all.filter(({ a, b, paper }) => a !== b && paper >= 0.5);
+  const open = all.filter((each) => each.a !== each.b && (each.paper >= 0.5 || isUnsure(each)));
   const mended = reached(found, open);
   return all.flatMap((each) => {
     const others = open.filter((other) => other !== each);
@@ -64,25 +64,30 @@ function isSlit({ card, wiring: { netOfIsland } }: Case, { a, b, by, planned }: 
 function tell(found: Case, each: Break, lamps: string[]): Finding {
   const { netOfIsland } = found.wiring;
   const { at, mm, a, b, by, meant } = each;
-  // Where the picture leaves it open the answer is "can't tell", which never holds.
-  const most = by === 'unsure' ? 0.49 : 0.99;
-  const certainty = Math.min(most, each.paper * meant * weightOf(found, each, lamps));
+  const certainty = each.paper * meant * weightOf(found, each, lamps);
   return {
     kind: 'gap',
     at,
     sizeMm: mm,
     certainty,
-    weight: certainty >= 0.5 ? 'holds' : 'check',
+    evidence: { by, value: certainty },
+    weight: 'holds',
     lamps,
     nets: [...new Set([netOfIsland[a], netOfIsland[b]])],
     sheet: sheetAt(found.card, at),
-    facts: { split: netOfIsland[a] !== netOfIsland[b], unsure: by === 'unsure' },
+    facts: { split: netOfIsland[a] !== netOfIsland[b], unsure: isUnsure(each) },
   };
 }
 
+/** Where the picture leaves it open whether paper shows. */
+function isUnsure({ by }: Break): boolean {
+  return by === 'unsure' || by === 'fine';
+}
+
 /** A break that starves lamps is one; in a card whose parts are all known, one that starves none is doubtful. */
-function weightOf(found: Case, { a, b, by, mm, planned }: Break, lamps: string[]): number {
-  if (lamps.length > 0 || by === 'plan' || by === 'unsure' || (planned && a !== b)) return 1;
+function weightOf(found: Case, each: Break, lamps: string[]): number {
+  const { a, b, by, mm, planned } = each;
+  if (lamps.length > 0 || by === 'plan' || isUnsure(each) || (planned && a !== b)) return 1;
   const { card } = found;
   const known = card.lamps.length > 0 && ['cell+', 'cell-'].every((face) => padOf(found, face)?.piece);
   if (known) return a === b ? harmless : harmless * 0.8;

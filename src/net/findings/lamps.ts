@@ -21,7 +21,7 @@ function at(found: Case, lamps: Lamp[], place: Point = between(lamps[0].plus, la
   };
 }
 
-/** Where the photograph is burnt out or black beside a pad, copper may lie there all the same. */
+/** Where the photograph does not show it, copper may lie there all the same. */
 const unseen = { certainty: 0.45, weight: 'check' as const };
 
 /** Lamps whose pad hangs over paper. */
@@ -106,8 +106,13 @@ function againstFellows({ card, wiring: { netOf } }: Case): Set<string> {
  * Lamps that no state lights though nothing else accounts for it, those that lack the same net told as one.
  *
  * @param explained lamps that another finding already names
+ * @param open nets along which the picture leaves a break open: a lamp on one may be fed all the same
  */
-export function unfedLamps(found: Case, explained: ReadonlySet<string>): Finding[] {
+export function unfedLamps(
+  found: Case,
+  explained: ReadonlySet<string>,
+  open: ReadonlySet<string>,
+): Finding[] {
   const { card, states, wiring } = found;
   const { netOf } = wiring;
   const known = netOf['cell+'] !== undefined && netOf['cell-'] !== undefined;
@@ -120,10 +125,11 @@ export function unfedLamps(found: Case, explained: ReadonlySet<string>): Finding
     const key = side === 'both' ? lamp.id : `${netOf[`${lamp.id}${side}`]}`;
     groups.set(key, [...(groups.get(key) ?? []), lamp]);
   }
+  const doubted = ({ id }: Lamp) => open.has(netOf[`${id}+`]) || open.has(netOf[`${id}-`]);
   return [...groups.values()].map((lamps) => ({
     kind: 'unfed-lamp' as const,
     ...at(found, lamps),
-    certainty: 0.9,
+    ...(lamps.some(doubted) ? unseen : { certainty: 0.9 }),
     facts: { side: lackingSide(found, lamps[0]) },
   }));
 }

@@ -1,5 +1,6 @@
 import type { Card, PlanStrip } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
+import { certain } from '../../net/index.ts';
 import type { Finding } from '../../net/index.ts';
 import { cellTable } from '../../power/cellTable.ts';
 import type { Traced } from '../../trace/index.ts';
@@ -41,7 +42,7 @@ export function comparePlan(traced: Traced, card: Card): PlanComparison {
       ...standings.flatMap((standing, k) => stripFinding(strips[k], standing, halfBuilt)),
       ...extraStrips(traced, card, strips, standings),
       ...shiftedLamps(card),
-    ],
+    ].map(certain),
   };
 }
 

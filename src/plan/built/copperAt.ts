@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/index.ts';
-import { isBlind, type Traced } from '../../trace/index.ts';
+import { isUnseen, type Traced } from '../../trace/index.ts';
 
 /** Piece at a place in mm: its id, 0 on paper, -1 beyond what the photograph shows and where it is burnt out or black. */
 export function pieceAt(traced: Traced, [x, y]: Point): number {
@@ -8,5 +8,5 @@ export function pieceAt(traced: Traced, [x, y]: Point): number {
   const j = Math.floor((y - originMm[1]) * pxPerMm);
   if (i < 0 || j < 0 || i >= width || j >= height) return -1;
   const piece = labels[j * width + i];
-  return piece === 0 && isBlind(traced, [x, y]) ? -1 : piece;
+  return piece === 0 && isUnseen(traced, [x, y]) ? -1 : piece;
 }

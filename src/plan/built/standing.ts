@@ -1,6 +1,6 @@
 import type { PlanStrip } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
-import { isBlind, type Traced } from '../../trace/index.ts';
+import { isUnseen, type Traced } from '../../trace/index.ts';
 import { walk } from '../strip/ribbon.ts';
 import { pieceAt } from './copperAt.ts';
 import type { Ownership } from './ownership.ts';
@@ -55,7 +55,7 @@ export function standingOf(
   const base = { id: strip.id, net: strip.net, shiftMm: [0, 0] as Point };
   const here = read([0, 0]);
   if (here.seen < LEAST_SEEN || here.seen < LEAST_SHARE * probes.length) {
-    const blind = probes.filter(({ inside }) => isBlind(traced, inside[MIDDLE])).length;
+    const blind = probes.filter(({ inside }) => isUnseen(traced, inside[MIDDLE])).length;
     return { ...base, standing: blind >= LEAST_SEEN ? 'blind' : 'unseen', covered: 0 };
   }
   if (here.score >= PLAIN) return { ...base, standing: 'laid', covered: here.inside };

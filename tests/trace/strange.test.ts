@@ -1,0 +1,36 @@
+import { expect, it } from 'vitest';
+import { isStrange } from '../../src/trace/index.ts';
+import { openCells } from '../../src/trace/strange.ts';
+
+/** 40 x 20 mm of kraft paper in uneven light; a strip 5 mm high, of which the mask misses x = 15 to 25. 10 px/mm. */
+function greened() {
+  const [width, height] = [400, 200];
+  const rgb = new Uint8Array(3 * width * height);
+  const filled = new Uint8Array(width * height);
+  for (let k = 0; k < width * height; k++) {
+    const [i, j] = [k % width, Math.floor(k / width)];
+    const onStrip = j >= 75 && j < 125;
+    const light = 0.75 + (0.25 * i) / width;
+    const colour = onStrip ? [80, 125, 100] : [176, 122, 64];
+    for (let c = 0; c < 3; c++) rgb[3 * k + c] = colour[c] * light;
+    if (onStrip && (i < 150 || i >= 250)) filled[k] = 1;
+  }
+  const frame = { width, height, pxPerMm: 10, originMm: [0, 0] as const, baseMm: { width: 40, height: 20 } };
+  const sheet = { ...frame, rgb, toPhoto: [1, 0, 0, 0, 1, 0, 0, 0, 1] as const, photoPxPerMm: 10 };
+  const mask = { ...frame, filled, strict: filled, likelihood: filled, readable: 1, troubles: [] };
+  return { open: openCells(sheet, { ...mask, by: 'learned' }) };
+}
+
+it('greened tape that the mask leaves out does not look like the paper beside it; the paper does', () => {
+  const traced = greened();
+  expect(isStrange(traced, [20.5, 10.5])).toBe(true);
+  expect(isStrange(traced, [20.5, 4.5])).toBe(false);
+  expect(isStrange(traced, [35.5, 16.5])).toBe(false);
+});
+
+it('copper is not asked, nor what lies beyond the picture, nor where no picture was given', () => {
+  const traced = greened();
+  expect(isStrange(traced, [5.5, 10.5])).toBe(false);
+  expect(isStrange(traced, [90, 10])).toBe(false);
+  expect(isStrange({}, [20.5, 10.5])).toBe(false);
+});
