@@ -13,7 +13,8 @@ def denoise(colour, albedo, normal, sparkling):
     @returns the picture, and the light that falls on its surfaces.
     """
     surface = np.maximum(albedo, 0.02)
-    light = np.minimum(colour / surface, 60)
+    # A room picture's compression leaves a few values below nothing.
+    light = np.clip(colour / surface, 0, 60)
     usual = median_filter(light, (5, 5, 1))
     speck = (np.abs(light - usual).mean(-1) > 0.35 * usual.mean(-1)) & ~sparkling
     light[speck] = usual[speck]

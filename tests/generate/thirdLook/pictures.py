@@ -44,8 +44,7 @@ def read_linear(path):
     image.pixels.foreach_get(rgba)
     bpy.data.images.remove(image)
     os.remove(path)
-    # A ray that meets an edge exactly may give no number.
-    return np.nan_to_num(rgba.reshape(h, w, 4)[::-1, :, :3], nan=0.0, posinf=0.0, neginf=0.0)
+    return rgba.reshape(h, w, 4)[::-1, :, :3].copy()
 
 
 def save_png(path, mask):
