@@ -165,6 +165,46 @@ describe('lamps', () => {
     expect(doubt!.certainty).toBeLessThan(0.5);
   });
 
+  it('a break that the picture leaves open names the lamps it may starve, and holds nothing', () => {
+    const cut = clear(59, 28.5, 65, 31.5);
+    const traced = traceDrawn({ width: 74, height: 70, laid: [...sound, cut] });
+    const cells = new Uint8Array(74 * 70).fill(1);
+    const blind = { columns: 74, rows: 70, cellMm: 1, originMm: [0, 0] as [number, number], cells };
+    const card = cardFrom(
+      {
+        format: 'foilproof/1',
+        base: { width_mm: 74, height_mm: 70 },
+        lamps: [lampL1],
+        cell: { kind: 'CR2032', at: [32, 52], up: '+', upper_contact: [10, 55] },
+      },
+      'drawn',
+    );
+    expect(verdictOf(buildNetlist(traced, card).findings)).toBe('hold');
+    const open = buildNetlist({ ...traced, blind }, card).findings;
+    expect(open.find(({ kind }) => kind === 'gap')).toMatchObject({ weight: 'check', lamps: ['L1'] });
+    expect(open.map(({ kind }) => kind)).not.toContain('unfed-lamp');
+    expect(verdictOf(open)).toBe('clear-once-checked');
+  });
+
+  it('a face of the cell meets nothing for sure only where the picture shows the place', () => {
+    const traced = traceDrawn({ width: 74, height: 70, laid: sound });
+    const cells = new Uint8Array(74 * 70).fill(1);
+    const blind = { columns: 74, rows: 70, cellMm: 1, originMm: [0, 0] as [number, number], cells };
+    const card = cardFrom(
+      {
+        format: 'foilproof/1',
+        base: { width_mm: 74, height_mm: 70 },
+        lamps: [lampL1],
+        cell: { kind: 'CR2032', at: [32, 52], up: '+', upper_contact: [20, 35] },
+      },
+      'drawn',
+    );
+    const missed = (seen: typeof traced) =>
+      buildNetlist(seen, card).findings.find(({ kind }) => kind === 'missed-contact');
+    expect(missed(traced)).toMatchObject({ weight: 'holds' });
+    expect(missed({ ...traced, blind })).toMatchObject({ weight: 'check' });
+  });
+
   it('lamp-off-strip by how far', () => {
     const lifted: typeof lampL1 = { id: 'L1', plus: [38, 15], minus: [42, 15] };
     const off = findings(sound, { lamps: [lifted] }).findings[0];

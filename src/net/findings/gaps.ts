@@ -70,7 +70,7 @@ function tell(found: Case, each: Break, lamps: string[]): Finding {
     at,
     sizeMm: mm,
     certainty,
-    evidence: { by, value: certainty },
+    evidence: { by: !isUnsure(each) && mm > wideMm ? 'wide' : by, value: certainty },
     weight: 'holds',
     lamps,
     nets: [...new Set([netOfIsland[a], netOfIsland[b]])],
@@ -78,6 +78,9 @@ function tell(found: Case, each: Break, lamps: string[]): Finding {
     facts: { split: netOfIsland[a] !== netOfIsland[b], unsure: isUnsure(each) },
   };
 }
+
+/** An opening wider than this, mm, is as often something that lies over the strip, or tape not known as such, as a gap. */
+const wideMm = 4;
 
 /** Where the picture leaves it open whether paper shows. */
 function isUnsure({ by }: Break): boolean {

@@ -8,6 +8,7 @@ import { namesIn, readEntry } from '../../exam/readSet.ts';
 const rowSchema = z.object({
   name: z.string(),
   mode: z.string(),
+  readable: z.number().optional(),
   findings: z
     .object({
       judged: z.array(
@@ -42,8 +43,8 @@ export interface Example {
  */
 export async function examplesOf(set: string, weight: number, out: string): Promise<Example[]> {
   const rows = set.endsWith('.json') ? await readRows(set) : await checkAll(set, out);
-  const modes = (name: string) => rows.filter((row) => row.name === name && row.findings).length;
-  return rows.flatMap(({ name, findings }) =>
+  const modes = (name: string) => rows.filter((row) => row.name === name && isRead(row)).length;
+  return rows.filter(isRead).flatMap(({ name, findings }) =>
     (findings?.judged ?? []).map(({ kind, certainty, right, evidence }) => ({
       photo: `${basename(set)}/${name}`,
       kind,
@@ -57,6 +58,11 @@ export async function examplesOf(set: string, weight: number, out: string): Prom
 }
 
 type Row = z.infer<typeof rowSchema>;
+
+/** Of a photograph that cannot be read the check says so, and no finding counts. */
+function isRead({ readable = 1, findings }: Row): boolean {
+  return readable >= 0.5 && findings !== undefined;
+}
 
 async function readRows(file: string): Promise<Row[]> {
   return rowsSchema.parse(JSON.parse(await readFile(file, 'utf8'))).rows;

@@ -11,8 +11,10 @@ const leastSlope = 0.1;
 
 export type Curves = Record<string, Curve>;
 
-/** What the picture leaves open is another matter than what it shows. */
-const isOpen = ({ by }: Example): boolean => by === 'unsure' || by === 'fine';
+/** What the picture leaves open is another matter than what it shows, and so is what may be covered. */
+const isApart = ({ by }: Example): boolean => isOpen({ by }) || by === 'wide';
+
+const isOpen = ({ by }: Pick<Example, 'by'>): boolean => by === 'unsure' || by === 'fine';
 
 /**
  * A curve for each kind and class seen: maximum a posteriori, a kind's curve being its classes' prior. Kinds start from
@@ -22,15 +24,17 @@ export function fitCurves(examples: readonly Example[]): Curves {
   const curves: Curves = {};
   const plain = { shift: 0, slope: 1 };
   for (const [kind, own] of groups(examples, ({ kind }) => kind)) {
+    // A fault that no photograph truly has cannot be fitted: its rule stands.
+    if (!own.some(({ right }) => right)) continue;
     const whole = fitOne(
-      own.filter((each) => !isOpen(each)),
+      own.filter((each) => !isApart(each)),
       plain,
       kindSpread,
     );
     curves[kind] = whole;
     for (const [name, some] of groups(own, ({ by }) => classOf(own[0].kind, by)))
       if (name !== kind)
-        curves[name] = isOpen(some[0]) ? fitOne(some, plain, kindSpread) : fitOne(some, whole, classSpread);
+        curves[name] = isApart(some[0]) ? fitOne(some, plain, kindSpread) : fitOne(some, whole, classSpread);
   }
   return curves;
 }
