@@ -5,8 +5,8 @@ import type { Crossing, Traced } from '../trace/index.ts';
 const sureCopper = 225;
 /** Share of a crossing's middle that must be under it before the net lets the gap stand. */
 const agreeShare = 0.3;
-/** What is left of a gap's chance where the net saw copper. */
-const doubted = 0.3;
+/** What is left of a gap's chance where the net saw copper: a plain line stays a place to look at, a faint one is not told. */
+const doubted = 0.45;
 
 /**
  * Cuts are told from paper seen across a strip; a bright facet can look the same. Where the trained net sees copper

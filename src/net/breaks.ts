@@ -23,10 +23,12 @@ export interface Break {
   meant: number;
   /** It lies on a planned strip. */
   planned: boolean;
+  /** The mask is open, and the picture shows paper from side to side. */
+  seen: boolean;
   by: 'cut' | 'facing' | 'starved' | 'plan' | 'unsure' | 'fine';
 }
 
-type Found = Omit<Break, 'planned'>;
+type Found = Omit<Break, 'planned' | 'seen'>;
 
 /** Breaks nearer than this to each other are one, mm. */
 const sameMm = 3;
@@ -50,11 +52,12 @@ export function breaks(found: Case): Break[] {
     if (covered(found.card, each.at) || !onSheet(found.traced, found.card, each.at)) continue;
     if (found.card.joins.some(({ at, conducts }) => conducts && distance(at, each.at) < tapMm)) continue;
     const twin = kept.find(({ at }) => distance(at, each.at) < sameMm);
-    if (!twin) kept.push({ ...each, planned: each.by === 'plan' || isPlanned(found.card, each.at) });
+    if (!twin)
+      kept.push({ ...each, seen: false, planned: each.by === 'plan' || isPlanned(found.card, each.at) });
     else if (twin.by === 'plan' && (each.by === 'cut' || each.by === 'facing'))
       Object.assign(twin, placeOf(each), { paper: Math.max(twin.paper, each.paper) });
   }
-  return kept;
+  return kept.map((each) => ({ ...each, seen: paperSeen(found.traced, each) }));
 }
 
 /** An opening at least so wide, mm, shows the colour of what lies in it. */
@@ -71,7 +74,7 @@ function unlessBlind({ traced, wiring: { graph } }: Case, each: Found): Found {
   const sure = [each.a, each.b].map((island) => traced.pieces[graph.islands[island].piece - 1].sure);
   if (Math.min(...sure) < knownCopper) return unsure(each);
   if (each.by === 'cut') return each;
-  const strange = each.mm >= showsColourMm && isStrange(traced, each.at);
+  const strange = each.mm >= showsColourMm && !paperSeen(traced, each) && isStrange(traced, each.at);
   return strange || isBlind(traced, each.at) ? unsure(each) : each;
 }
 
@@ -97,6 +100,14 @@ function paperOf(mm: number, parts: boolean): number {
   return mm >= 0.5 ? 0.95 : 0.6;
 }
 
+/** Whether the picture itself shows paper from side to side where the mask is open. */
+function paperSeen({ crossings }: Case['traced'], { at, mm }: Pick<Found, 'at' | 'mm'>): boolean {
+  const reach = Math.max(1.5, mm / 2 + 1);
+  return crossings.some(
+    (each) => each.other !== undefined && each.gap >= 0.5 && distance(each.at, at) < reach,
+  );
+}
+
 /** Seen breaks at which the graph is already parted. */
 function cutBreaks(found: Case): Found[] {
   const { graph } = found.wiring;
@@ -107,7 +118,7 @@ function cutBreaks(found: Case): Found[] {
     const sides = places?.map((p) => graph.islandAt(piece, p)) ?? parted?.sides.map((n) => graph.islandOf[n]);
     if (!sides) return [];
     const cut = { at, mm, a: sides[0], b: sides[1], paper, meant: meantAt(found, at), by: 'cut' as const };
-    return [halfSeen(found, crossing) ? unsure(cut) : cut];
+    return [halfSeen(found, crossing) || burntRound(found, crossing) ? unsure(cut) : cut];
   });
 }
 
@@ -119,6 +130,11 @@ function halfSeen({ traced }: Case, { at, piece, stripMm = Infinity }: Crossing)
   const usual = traced.pieces[piece - 1]?.widthMm ?? 0;
   if (stripMm >= halfWidth * usual) return false;
   return blindBeside(traced, at);
+}
+
+/** A cut that is burnt out with the tape on a side of it: mirror and paper look alike there. */
+function burntRound({ traced }: Case, crossing: Crossing): boolean {
+  return isBlind(traced, crossing.at) && (sidesOf(crossing) ?? []).some((side) => isBlind(traced, side));
 }
 
 /** Facing ends with an opening that the mask shows. The picture's own word on it counts where it has one. */
@@ -178,7 +194,7 @@ function unsureBreaks(found: Case): Found[] {
         gap >= 0.3 &&
         (other === undefined ? gap < openFrom : other === piece && widthMm < ledRoundMm),
     )
-    .map(({ at, widthMm, piece, gap, fine }) => {
+    .map(({ at, widthMm, piece, gap, fine, other }) => {
       const island = found.wiring.graph.islandAt(piece, at);
       return {
         at,
@@ -187,9 +203,20 @@ function unsureBreaks(found: Case): Found[] {
         b: island,
         paper: gap,
         meant: meantAt(found, at),
-        by: fine ? ('fine' as const) : ('unsure' as const),
+        by: fine
+          ? ('fine' as const)
+          : seenPlainly(found, { at, gap, other })
+            ? ('cut' as const)
+            : ('unsure' as const),
       };
     });
+}
+
+/** Paper from side to side of a planned strip, of this chance: a cut, though copper leads round it. */
+const plainly = 0.85;
+
+function seenPlainly({ card }: Case, { at, gap, other }: Pick<Crossing, 'at' | 'gap' | 'other'>): boolean {
+  return other !== undefined && gap >= plainly && isPlanned(card, at);
 }
 
 /** With a plan a strip is meant only where one is planned. */

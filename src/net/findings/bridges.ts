@@ -1,13 +1,18 @@
 import type { Point } from '../../geometry/index.ts';
+import { tapeBlindBeside } from '../blindBeside.ts';
 import { bridgePlaces, type BridgePlace } from '../bridgePlaces.ts';
 import type { Case } from '../case.ts';
 import { sheetAt } from '../covered.ts';
 import { between, distance } from '../distance.ts';
+import { isBlind } from '../../trace/index.ts';
 import type { Finding } from '../types.ts';
 import type { Placed, Way } from '../ways.ts';
 
 /** A way narrower than this share of the strips it joins is a sliver or a splash, not a strip laid there. */
 const sliverShare = 0.65;
+
+/** Chance of a bridge where the picture is burnt out or black, so that paper between strips looks like them. */
+const lostInGlare = 0.4;
 
 /** Copper that joins what must stay apart: the sliver where there is one, else the lamp or the cell that lies across it. */
 export function bridges(found: Case): Finding[] {
@@ -35,11 +40,13 @@ function bridge(found: Case, { pairs }: BridgePlace, way: Way): Finding {
   const at: Point = way.across ? way.middle : way.narrowest;
   const evidence = pairs.reduce((sum, [p, q]) => sum + p.weight * q.weight, 0);
   const base = sliver && way.across ? 0.95 : sliver || way.across ? 0.88 : 0.75;
+  const lost = !way.join && (isBlind(traced, at) || tapeBlindBeside(traced, at));
   return {
     kind: 'bridge',
     at,
     ...(way.join ? {} : { sizeMm: way.widthMm }),
-    certainty: base - (evidence < 1 ? 0.1 : 0),
+    certainty: lost ? lostInGlare : base - (evidence < 1 ? 0.1 : 0),
+    ...(lost ? { evidence: { by: 'unsure', value: lostInGlare } } : {}),
     weight: 'holds',
     lamps: lampsOf(pairs),
     nets: [wiring.netOfIsland[wiring.graph.islandOf[way.from]]],
@@ -48,6 +55,7 @@ function bridge(found: Case, { pairs }: BridgePlace, way: Way): Finding {
       between: a.name,
       and: b.name,
       shorts: isCell(a) && isCell(b),
+      ...(lost ? { unsure: true } : {}),
       ...(way.join ? { join: way.join } : {}),
     },
   };

@@ -63,14 +63,14 @@ function isSlit({ card, wiring: { netOfIsland } }: Case, { a, b, by, planned }: 
 
 function tell(found: Case, each: Break, lamps: string[]): Finding {
   const { netOfIsland } = found.wiring;
-  const { at, mm, a, b, by, meant } = each;
+  const { at, mm, a, b, meant } = each;
   const certainty = each.paper * meant * weightOf(found, each, lamps);
   return {
     kind: 'gap',
     at,
     sizeMm: mm,
     certainty,
-    evidence: { by: !isUnsure(each) && mm > wideMm ? 'wide' : by, value: certainty },
+    evidence: { by: signOf(each), value: certainty },
     weight: 'holds',
     lamps,
     nets: [...new Set([netOfIsland[a], netOfIsland[b]])],
@@ -82,6 +82,13 @@ function tell(found: Case, each: Break, lamps: string[]): Finding {
 /** An opening wider than this, mm, is as often something that lies over the strip, or tape not known as such, as a gap. */
 const wideMm = 4;
 
+/** What speaks for it: paper seen there, or only that the mask is open. */
+function signOf(each: Break): string {
+  if (isUnsure(each)) return each.by;
+  if (each.mm > wideMm) return 'wide';
+  return each.seen && each.by !== 'cut' ? 'seen' : each.by;
+}
+
 /** Where the picture leaves it open whether paper shows. */
 function isUnsure({ by }: Break): boolean {
   return by === 'unsure' || by === 'fine';
@@ -89,8 +96,8 @@ function isUnsure({ by }: Break): boolean {
 
 /** A break that starves lamps is one; in a card whose parts are all known, one that starves none is doubtful. */
 function weightOf(found: Case, each: Break, lamps: string[]): number {
-  const { a, b, by, mm, planned } = each;
-  if (lamps.length > 0 || by === 'plan' || isUnsure(each) || (planned && a !== b)) return 1;
+  const { a, b, by, mm, planned, seen } = each;
+  if (lamps.length > 0 || by === 'plan' || isUnsure(each) || (planned && (a !== b || seen))) return 1;
   const { card } = found;
   const known = card.lamps.length > 0 && ['cell+', 'cell-'].every((face) => padOf(found, face)?.piece);
   if (known) return a === b ? harmless : harmless * 0.8;

@@ -9,6 +9,7 @@ const rowSchema = z.object({
   name: z.string(),
   mode: z.string(),
   readable: z.number().optional(),
+  outline: z.object({ certainty: z.number() }).optional(),
   findings: z
     .object({
       judged: z.array(
@@ -36,6 +37,9 @@ export interface Example {
   weight: number;
 }
 
+/** No truth says which copper lies under the cell: cards of some sets lay both strips there, which would short it. */
+const unjudged: Example['kind'][] = ['shorted-cell'];
+
 /**
  * Findings of a set: a folder of photographs with truth, which is checked, or the rows of an earlier run over one.
  * @param weight of each photograph's findings; those of both modes share it
@@ -45,7 +49,7 @@ export async function examplesOf(set: string, weight: number, out: string): Prom
   const rows = set.endsWith('.json') ? await readRows(set) : await checkAll(set, out);
   const modes = (name: string) => rows.filter((row) => row.name === name && isRead(row)).length;
   return rows.filter(isRead).flatMap(({ name, findings }) =>
-    (findings?.judged ?? []).map(({ kind, certainty, right, evidence }) => ({
+    judgedOf(findings).map(({ kind, certainty, right, evidence }) => ({
       photo: `${basename(set)}/${name}`,
       kind,
       by: evidence?.by ?? '',
@@ -59,9 +63,13 @@ export async function examplesOf(set: string, weight: number, out: string): Prom
 
 type Row = z.infer<typeof rowSchema>;
 
-/** Of a photograph that cannot be read the check says so, and no finding counts. */
-function isRead({ readable = 1, findings }: Row): boolean {
-  return readable >= 0.5 && findings !== undefined;
+/** Of a photograph that cannot be read, or whose base is not found for sure, the check says so, and no finding counts. */
+function isRead({ readable = 1, outline, findings }: Row): boolean {
+  return readable >= 0.5 && (outline?.certainty ?? 1) >= 0.5 && findings !== undefined;
+}
+
+function judgedOf(findings: Row['findings']) {
+  return (findings?.judged ?? []).filter(({ kind }) => !unjudged.includes(kind));
 }
 
 async function readRows(file: string): Promise<Row[]> {

@@ -3,7 +3,7 @@ import { certaintyBy, classOf, logOdds, type Curve } from '../../../src/net/inde
 import type { Example } from './examples.ts';
 
 /** Spread of a kind's shift, of a class's about its kind's, and of slopes about the middle one: few examples move little. */
-const kindSpread = 1.5;
+const kindSpread = 1;
 const classSpread = 0.7;
 const slopeSpread = 0.4;
 /** The least a curve may rise. */
@@ -20,7 +20,8 @@ const isOpen = ({ by }: Pick<Example, 'by'>): boolean => by === 'unsure' || by =
  * A curve for each kind and class seen: maximum a posteriori, a kind's curve being its classes' prior. Kinds start from
  * what their rules say.
  */
-export function fitCurves(examples: readonly Example[]): Curves {
+export function fitCurves(all: readonly Example[]): Curves {
+  const examples = apart(all);
   const curves: Curves = {};
   const plain = { shift: 0, slope: 1 };
   for (const [kind, own] of groups(examples, ({ kind }) => kind)) {
@@ -37,6 +38,13 @@ export function fitCurves(examples: readonly Example[]): Curves {
         curves[name] = isApart(some[0]) ? fitOne(some, plain, kindSpread) : fitOne(some, whole, classSpread);
   }
   return curves;
+}
+
+/** Findings of one kind in one photograph err together: many of them count as the root of their number. */
+function apart(examples: readonly Example[]): Example[] {
+  const same = ({ photo, kind, by }: Example): string => `${photo} ${classOf(kind, by)}`;
+  const counts = new Map([...groups(examples, same)].map(([key, own]) => [key, own.length]));
+  return examples.map((each) => ({ ...each, weight: each.weight / Math.sqrt(counts.get(same(each))!) }));
 }
 
 /** Logistic regression by Newton's steps. */
