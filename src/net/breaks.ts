@@ -94,9 +94,13 @@ function plannedBreaks({ laid, wiring: { graph } }: Case): Found[] {
     });
 }
 
+/** An opening wider than this, mm, is as often something that lies over the strip, or tape not known as such, as a gap. */
+export const wideMm = 4;
+
 /** An opening round which copper still leads is as likely a flaw of the mask. */
 function paperOf(mm: number, parts: boolean): number {
   if (!parts) return mm >= 1 ? 0.45 : 0.3;
+  if (mm > wideMm) return 0.6;
   return mm >= 0.5 ? 0.95 : 0.6;
 }
 

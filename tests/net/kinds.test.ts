@@ -101,6 +101,24 @@ describe('bridge', () => {
     expect(places.sort()).toEqual([46, 50]);
   });
 
+  it('is a place to look at where the tape round it is burnt out', () => {
+    const traced = traceDrawn({ width: 74, height: 70, laid: [...parallel, strip(1, [11, 46], [20, 46])] });
+    const cells = new Uint8Array(74 * 70).fill(1);
+    const blind = { columns: 74, rows: 70, cellMm: 1, originMm: [0, 0] as [number, number], cells };
+    const card = cardFrom(
+      {
+        format: 'foilproof/1',
+        base: { width_mm: 74, height_mm: 70 },
+        lamps: [lampL1],
+        cell: { kind: 'CR2032', at: [32, 52], up: '+', upper_contact: [10, 55] },
+      },
+      'drawn',
+    );
+    const bridge = buildNetlist({ ...traced, blind }, card).findings.find(({ kind }) => kind === 'bridge')!;
+    expect(bridge.certainty).toBeLessThan(0.5);
+    expect(bridge.facts.unsure).toBe(true);
+  });
+
   it('is not told where the sliver ends before the other rail', () => {
     expect(kinds([...parallel, strip(1, [11, 46], [16.2, 46])])).not.toContain('bridge');
   });

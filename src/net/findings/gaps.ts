@@ -1,5 +1,5 @@
 import { contactPlace } from '../../parts/index.ts';
-import { breaks, type Break } from '../breaks.ts';
+import { breaks, wideMm, type Break } from '../breaks.ts';
 import { contactPads, padOf, type Case } from '../case.ts';
 import { distance } from '../distance.ts';
 import { inLampShadow, sheetAt } from '../covered.ts';
@@ -79,14 +79,11 @@ function tell(found: Case, each: Break, lamps: string[]): Finding {
   };
 }
 
-/** An opening wider than this, mm, is as often something that lies over the strip, or tape not known as such, as a gap. */
-const wideMm = 4;
-
 /** What speaks for it: paper seen there, or only that the mask is open. */
 function signOf(each: Break): string {
   if (isUnsure(each)) return each.by;
-  if (each.mm > wideMm) return 'wide';
-  return each.seen && each.by !== 'cut' ? 'seen' : each.by;
+  if (each.seen && each.by !== 'cut') return 'seen';
+  return each.mm > wideMm ? 'wide' : each.by;
 }
 
 /** Where the picture leaves it open whether paper shows. */
