@@ -1,6 +1,8 @@
 import glueUrl from 'onnxruntime-web/ort-wasm-simd-threaded.mjs?url';
 import runnerUrl from 'onnxruntime-web/ort-wasm-simd-threaded.wasm?url';
+import { gpuHere } from './gpuHere.ts';
 import type { OnnxPlaces } from './onnxPlaces.ts';
+import { ownAddress } from './ownAddress.ts';
 
 /** A built script or worker lies in assets/, one folder below the page; the development server serves from the root. */
 const models = import.meta.env.DEV ? '/models/' : '../models/';
@@ -19,8 +21,5 @@ export const onnxPlaces: OnnxPlaces = {
     if (!response.ok) throw new Error(`${response.status} ${response.statusText}`.trim());
     return new Uint8Array(await response.arrayBuffer());
   },
+  gpu: async (choice) => ((await gpuHere(choice)) ? (await import('./onnxGpu.ts')).gpuRunner() : undefined),
 };
-
-function ownAddress(path: string): string {
-  return new URL(path, import.meta.url).href;
-}

@@ -15,4 +15,5 @@ export const onnxPlaces: OnnxPlaces = {
     };
   },
   model: (file) => readFile(new URL(file, models)),
+  gpu: async () => undefined,
 };

@@ -21,8 +21,17 @@ export async function startChrome(video: string): Promise<Browser> {
     '--use-fake-device-for-media-stream',
     `--use-file-for-fake-video-capture=${video}`,
   ];
+  return start(camera);
+}
+
+/** Starts a headless Chromium with WebGPU on a graphics processor that is played by software, so that any machine has one. */
+export function startPlayedGpu(): Promise<Browser> {
+  return start(['--enable-unsafe-webgpu', '--use-webgpu-adapter=swiftshader', '--enable-features=Vulkan']);
+}
+
+async function start(args: string[]): Promise<Browser> {
   const found = process.env.CHROME_PATH ?? installed.find((path) => existsSync(path));
   // The package's own arguments are for another place: one process, which goes with the first page that closes.
   const executablePath = found ?? (await (await import('@sparticuz/chromium')).default.executablePath());
-  return chromium.launch({ executablePath, args: ['--no-sandbox', ...camera] });
+  return chromium.launch({ executablePath, args: ['--no-sandbox', ...args] });
 }

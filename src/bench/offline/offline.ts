@@ -2,6 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { PluginOption } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { gpuCache, gpuFileCount, gpuFiles } from '../../engine/gpuFiles.ts';
 import { readerCache, readerFolder } from '../../engine/ocrFiles.ts';
 import { drawIcons, icons } from './icons.ts';
 
@@ -40,13 +41,19 @@ export function offline(): PluginOption[] {
       },
       workbox: {
         globPatterns: ['**/*.{html,js,mjs,css,wasm,onnx,gz,svg,png,jpg,ttf}'],
-        // The label reader is large and for few: it is kept once it was asked for.
-        globIgnores: ['isolate.js', `${readerFolder}/**`],
+        // The label reader and the nets' runner on a graphics processor are large and for few: kept once they were asked for.
+        globIgnores: ['isolate.js', `${readerFolder}/**`, ...gpuFiles.map((name) => `assets/${name}-*`)],
         runtimeCaching: [
           {
             urlPattern: new RegExp(`/${readerFolder}/`),
             handler: 'CacheFirst',
             options: { cacheName: readerCache },
+          },
+          {
+            urlPattern: new RegExp(`/assets/(${gpuFiles.join('|')})-`),
+            handler: 'CacheFirst',
+            // Their names change with their contents: those of an earlier build go when the newer have come.
+            options: { cacheName: gpuCache, expiration: { maxEntries: gpuFileCount } },
           },
         ],
         importScripts: ['isolate.js'],

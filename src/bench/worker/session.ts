@@ -1,6 +1,7 @@
 import type { Card } from '../../card/index.ts';
 import { brush, renewFrom, unbrush, type Checked } from '../../check/index.ts';
 import { giveBack } from '../../engine/giveBack.ts';
+import { quickenNets } from '../../engine/onnx.ts';
 import { decodePhotoInBrowser } from '../../photo/decodeBrowser.ts';
 import { measurePhoto, type Photo } from '../../photo/index.ts';
 import { findIdCard } from '../../sheet/index.ts';
@@ -52,6 +53,7 @@ export async function answer({ call, ask }: Ask, progress: Progress): Promise<An
   }
   if (isPlanCall(call)) return (await import('./planWork.ts')).planWork[call](ask as never);
   await warmEngines(progress.onShare);
+  void quickenNets();
   return { given: null, transfer: [] };
 }
 

@@ -1,9 +1,10 @@
-import { appendFileSync } from 'node:fs';
+import { appendFileSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import type { Page } from 'playwright-core';
 import { preview } from 'vite';
 import { expect, test } from 'vitest';
+import { gpuFileCount, gpuFiles } from '../../../src/engine/gpuFiles.ts';
 import type { Bench } from '../page.test.ts';
 import { checkMs, openStep, phone, photo, verdict } from '../stage.ts';
 
@@ -23,6 +24,17 @@ async function keptOfReader(): Promise<number> {
 }
 
 export function offlineCases(bench: () => Bench): void {
+  test('a first visit fetches no runner that only some can use', () => {
+    const { outDir } = bench().stage;
+    const kept = readFileSync(join(outDir, 'sw.js'), 'utf8');
+    const assets = readdirSync(join(outDir, 'assets'));
+    const forFew = assets.filter((name) => gpuFiles.some((start) => name.startsWith(`${start}-`)));
+    expect(forFew.length).toBe(gpuFileCount);
+    for (const name of forFew) expect(kept).not.toContain(name);
+    const { bytes } = JSON.parse(readFileSync(join(outDir, 'offline.json'), 'utf8')) as { bytes: number };
+    expect(bytes).toBeLessThan(32e6);
+  });
+
   test('installs, waits with what is newer until told, and works with its server gone', async () => {
     const { stage } = bench();
     const outDir = stage.outDir;
