@@ -64,7 +64,9 @@ async function crop(): Promise<Question> {
   return { planes: [...planes], side };
 }
 
-test('by WebGPU the nets say what they say by WebAssembly, under the page’s own policy', async ({ skip }) => {
+test('by WebGPU the nets say what they say by WebAssembly, and so they do when the device is lost; under the page’s own policy', async ({
+  skip,
+}) => {
   const page = await browser.newPage();
   const complaints: string[] = [];
   page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
@@ -76,6 +78,8 @@ test('by WebGPU the nets say what they say by WebAssembly, under the page’s ow
   expect(told.taken).toBe(true);
   expect(told.asked).toBe(1);
   expect(told.apart).toBeLessThan(0.01);
+  expect(told.apartOnceLost).toBe(0);
+  expect(told.askedOnceLost).toBe(0);
   expect(told.alike).toBeGreaterThanOrEqual(0.999);
   expect(told.filled).toBeGreaterThan(0.1);
   expect(told.filled).toBeLessThan(0.9);

@@ -5,6 +5,12 @@ import { wasmRunner } from '../../../src/engine/onnxWasm.ts';
 import { farthest } from '../../../src/engine/sameAnswer.ts';
 import type { Question, Told } from './protocol.ts';
 
+/** What is needed of a GPUAdapter. */
+interface Adapter {
+  requestDevice(...asked: unknown[]): Promise<{ destroy(): void }>;
+}
+declare const GPUAdapter: { prototype: Adapter };
+
 self.onmessage = ({ data }: MessageEvent<Question>) =>
   answer(data).then(
     (told) => self.postMessage(told),
@@ -21,10 +27,12 @@ async function answer({ planes, side }: Question): Promise<Told> {
   await nets.open('base.onnx');
   const wasm = await ask(net, picture, side);
   const counted = counting(runner);
+  const devices = devicesFrom(GPUAdapter.prototype);
   const taken = await nets.quicken(async () => counted.runner);
   const before = counted.asked();
   const gpu = await ask(net, picture, side);
   const asked = counted.asked() - before;
+  const lost = await runAndLose(net, picture, side, devices);
   const area = side * side;
   const copper = wasm.maps.subarray(0, area);
   return {
@@ -32,6 +40,8 @@ async function answer({ planes, side }: Question): Promise<Told> {
     taken,
     asked,
     apart: farthest(wasm.maps, gpu.maps),
+    apartOnceLost: farthest(wasm.maps, lost),
+    askedOnceLost: counted.asked() - before - asked,
     alike: copper.filter((logit, k) => logit > 0 === gpu.maps[k] > 0).length / area,
     filled: copper.filter((logit) => logit > 0).length / area,
     wasmMs: wasm.ms,
@@ -62,4 +72,25 @@ function counting(runner: QuickRunner): { runner: QuickRunner; asked(): number }
     return { run };
   };
   return { runner: { ...runner, open }, asked: () => asked };
+}
+
+/** Every device that is asked for from now on. */
+function devicesFrom(adapter: Adapter): { destroy(): void }[] {
+  const devices: { destroy(): void }[] = [];
+  const request = adapter.requestDevice;
+  adapter.requestDevice = async function (...asked) {
+    const device = await request.apply(this, asked);
+    devices.push(device);
+    return device;
+  };
+  return devices;
+}
+
+/** What is answered where every device goes in the middle of a run. */
+async function runAndLose(net: Net, picture: Float32Array, side: number, devices: { destroy(): void }[]) {
+  if (devices.length === 0) throw new Error('No device was asked for.');
+  const answer = net.run(picture, side, side);
+  await new Promise((resolve) => setTimeout(resolve, 50));
+  for (const device of devices) device.destroy();
+  return answer;
 }

@@ -13,6 +13,9 @@ export interface Compared {
   asked: number;
   /** Largest difference of two logits. */
   apart: number;
+  /** The same of a run in whose middle the device was lost, and how often the graphics processor has answered since. */
+  apartOnceLost: number;
+  askedOnceLost: number;
   /** Share of the pixels of the first map that both put on one side of even chances, 0..1. */
   alike: number;
   /** Share of them with more than even chances. */
