@@ -5,6 +5,7 @@ import {
   cutByTaps,
   dropPrint,
   openBesideLamps,
+  openOnPatches,
   openPaper,
   openChannels,
   seeCopper,
@@ -149,8 +150,13 @@ async function see(
   const seen = dropPrint(taught, sheet, card.teach.copper);
   if (lost) seen.troubles.unshift('no-nets');
   const shone = closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card));
+  const onPaper = openOnPatches(
+    shone,
+    sheet,
+    card.patches.map(({ outline }) => outline),
+  );
   return {
-    seen: openChannels(openBesideLamps(shone, sheet, card.lamps), sheet, lampsOn(card)),
+    seen: openChannels(openBesideLamps(onPaper, sheet, card.lamps), sheet, lampsOn(card)),
     suggested: suggestParts(sheet, learned),
   };
 }

@@ -3,6 +3,7 @@ export type { SeeOptions } from './seeCopper.ts';
 export { cutByTaps } from './cutByTaps.ts';
 export { closeGlints } from './closeGlints.ts';
 export { openBesideLamps } from './openBesideLamps.ts';
+export { openOnPatches } from './openOnPatches.ts';
 export { openPaper } from './openPaper.ts';
 export { dropPrint } from './dropPrint.ts';
 export { openChannels } from './openChannels.ts';

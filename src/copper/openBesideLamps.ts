@@ -1,6 +1,6 @@
-import { middleOf, type Point } from '../geometry/index.ts';
+import type { Point } from '../geometry/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
-import { linearOf } from './lab.ts';
+import { isShaded, medianRgb, rgbAt, sharesOf, type Rgb } from './paperColour.ts';
 import type { CopperMask } from './types.ts';
 
 /** A lamp by the places of its pads, mm on the base. */
@@ -18,9 +18,6 @@ const stepMm = 0.2;
 const leastOpen = 0.35;
 /** Enough paper for a median, mm^2. */
 const leastPaper = 0.5;
-/** Paper in shade has its light taken from all colours alike: down to this share, and this unevenly. */
-const shade = [0.15, 1.2] as const;
-const mostUneven = 1.2;
 /**
  * Beside strips that shine this many times brighter than the paper (or darker), shade that only they light takes on their
  * warm tint, down to this share of the paper's light: foil would be on their side of the paper.
@@ -32,7 +29,6 @@ const mostAlike = 0.15;
 /** Blur hides the border between shade and foil over so much, mm. */
 const blurMm = 0.2;
 
-type Rgb = [number, number, number];
 /** Along the pads and along the channel, mm from the lamp's middle. */
 type Place = { k: number; along: number; beside: number };
 
@@ -66,7 +62,7 @@ function shadedPaper(lamp: LampPlace, mask: CopperMask, sheet: SquaredSheet): Se
     const strips = own.filter(({ k, along }) => mask.filled[k] && Math.abs(along) > spacing / 2);
     const shaded = ({ k }: Place) => isShaded(rgbAt(sheet, k), paper);
     if (strips.length === 0 || strips.filter(shaded).length > mostAlike * strips.length) continue;
-    const copperLight = lightOf(medianRgb(strips, sheet)) / lightOf(paper);
+    const copperLight = lightOf(medianRgb(sheet, placesOf(strips))) / lightOf(paper);
     const alike = (place: Place) => shaded(place) || isWarmShade(rgbAt(sheet, place.k), paper, copperLight);
     const near = own.filter((place) => inChannel(place) && side * place.beside <= besideMm);
     const copper = near.filter(({ k }) => mask.filled[k]);
@@ -117,18 +113,7 @@ function channelPaper(channel: readonly Place[], mask: CopperMask, sheet: Square
     return !mask.filled[k] && far >= from && far <= to;
   });
   if (paper.length < leastPaper * mask.pxPerMm ** 2) return undefined;
-  return medianRgb(paper, sheet);
-}
-
-function medianRgb(places: readonly Place[], sheet: SquaredSheet): Rgb {
-  const colours = places.map(({ k }) => rgbAt(sheet, k));
-  return [0, 1, 2].map((c) => middleOf(Float64Array.from(colours, (rgb) => rgb[c]))) as Rgb;
-}
-
-/** Whether a colour is the paper's under less light. */
-function isShaded(rgb: Rgb, paper: Rgb): boolean {
-  const [least, most] = sharesOf(rgb, paper);
-  return least >= shade[0] && most <= shade[1] && most <= mostUneven * least;
+  return medianRgb(sheet, placesOf(paper));
 }
 
 /** @param copperLight the strips' light over the paper's */
@@ -139,13 +124,9 @@ function isWarmShade(rgb: Rgb, paper: Rgb, copperLight: number): boolean {
   return copperLight >= shining ? light <= 1 : copperLight <= 1 / shining && light >= 1;
 }
 
-/** The least and the most that is left of the paper's light in one of the three colours. */
-function sharesOf(rgb: Rgb, paper: Rgb): [number, number] {
-  const shares = rgb.map((v, c) => v / Math.max(1e-3, paper[c]));
-  return [Math.min(...shares), Math.max(...shares)];
-}
-
 const lightOf = ([r, g, b]: Rgb): number => Math.max(1e-3, (r + g + b) / 3);
+
+const placesOf = (places: readonly Place[]): number[] => places.map(({ k }) => k);
 
 /** Pixels of `all` within the blur of the ones found. */
 function grown(found: readonly Place[], all: readonly Place[], { width, pxPerMm }: CopperMask): number[] {
@@ -158,8 +139,4 @@ function grown(found: readonly Place[], all: readonly Place[], { width, pxPerMm 
       return false;
     })
     .map(({ k }) => k);
-}
-
-function rgbAt({ rgb }: SquaredSheet, k: number): Rgb {
-  return [linearOf[rgb[3 * k]], linearOf[rgb[3 * k + 1]], linearOf[rgb[3 * k + 2]]];
 }

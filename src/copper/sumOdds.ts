@@ -1,5 +1,5 @@
 /** The share that the classical likelihood has in the log-odds; chosen on path-traced photographs. */
-const classicalShare = 0.2;
+const classicalShare = 0.1;
 /** Log-odds of the classical likelihood: 0 at its border, 128; steepness and limit as that cut deserves. */
 const perUnit = 1 / 32;
 const limit = 4;

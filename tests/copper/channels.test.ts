@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { openBesideLamps, openChannels, type CopperMask } from '../../src/copper/index.ts';
+import { openBesideLamps, openChannels, openOnPatches, type CopperMask } from '../../src/copper/index.ts';
 import type { SquaredSheet } from '../../src/sheet/index.ts';
 
 const [width, height, pxPerMm] = [400, 160, 10];
@@ -114,5 +114,50 @@ describe('Copper that the nets are sure of in the channel beside a lamp', () => 
   it('stays away from lamps', () => {
     const { mask, sheet } = rails(240, 300, 320, paper);
     expect(openBesideLamps(mask, sheet, [lamp]).filled).toEqual(mask.filled);
+  });
+});
+
+describe('Doubtful copper on a patch', () => {
+  const white: Rgb = [235, 236, 236];
+  const kraft: Rgb = [150, 118, 84];
+  const patch = [
+    [15, 1],
+    [25, 1],
+    [25, 15],
+    [15, 15],
+  ] as const;
+
+  /** A white patch on kraft with a strip along it; some of the patch, and some in the strip, passes for doubtful copper. */
+  const patched = (looks: Rgb, inStrip: Rgb) =>
+    drawn((i, j) => {
+      const on = i >= 150 && i < 250 && j >= 10 && j < 150;
+      if (j >= 60 && j < 100) return i >= 190 && i < 200 ? [120, inStrip] : [250, foil];
+      if (on && i >= 210 && j < 60) return [120, looks];
+      return [0, on ? white : kraft];
+    });
+  const onPatch = 30 * width + 230;
+  const inStrip = 80 * width + 195;
+
+  it('is opened where it has the colour of the patch, and stays in the strip that crosses it', () => {
+    const { mask, sheet } = patched(white, foil);
+    const { filled, strict } = openOnPatches(mask, sheet, [patch]);
+    expect([filled[onPatch], strict[onPatch], filled[inStrip]]).toEqual([0, 0, 1]);
+    expect(filled[80 * width + 160]).toBe(1);
+  });
+
+  it('stays where it has the tint of foil, and where no patch is known', () => {
+    const { mask, sheet } = patched(foil, foil);
+    expect(openOnPatches(mask, sheet, [patch]).filled[onPatch]).toBe(1);
+    const same = patched(white, foil);
+    expect(openOnPatches(same.mask, same.sheet, []).filled[onPatch]).toBe(1);
+  });
+
+  it('stays where the strip itself has the colour of the patch: colour tells nothing then', () => {
+    const { mask, sheet } = drawn((i, j) => {
+      const on = i >= 150 && i < 250 && j >= 10 && j < 150;
+      if (j >= 60 && j < 100) return [250, white];
+      return on && i >= 210 && j < 60 ? [120, white] : [0, on ? white : kraft];
+    });
+    expect(openOnPatches(mask, sheet, [patch]).filled[onPatch]).toBe(1);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { double, halve } from '../../src/copper/learned/halve.ts';
-import { meanChance } from '../../src/copper/learned/meanChance.ts';
+import { meanOdds } from '../../src/copper/learned/meanOdds.ts';
 import { closeSquare } from '../../src/copper/closeSquare.ts';
 import { openThinGaps } from '../../src/copper/learned/thinGaps.ts';
 import { sumOdds } from '../../src/copper/sumOdds.ts';
@@ -65,13 +65,27 @@ describe('openThinGaps', () => {
   });
 });
 
-describe('meanChance', () => {
-  it('is the mean of log-odds: sure beats doubtful, opposites cancel', () => {
-    const mean = meanChance(Uint8Array.of(255, 127, 40, 255), Uint8Array.of(100, 128, 215, 255));
-    expect(mean[0]).toBeGreaterThan(200);
-    expect(Math.abs(mean[1] - 127.5)).toBeLessThan(1);
-    expect(Math.abs(mean[2] - 127.5)).toBeLessThan(1);
-    expect(mean[3]).toBe(255);
+describe('meanOdds', () => {
+  const pool = (...says: { v: number; share: number; least?: number }[]) =>
+    meanOdds(says.map(({ v, ...say }) => ({ chances: Uint8Array.of(v), ...say })))[0] / 255;
+
+  it('is the weighted logarithmic opinion pool (Genest and Zidek, Statistical Science 1, 1986)', () => {
+    // Odds 4 to 1 with weight 3/4 against 1 to 4 with weight 1/4: 4^(3/4 - 1/4) = 2 to 1.
+    expect(pool({ v: 204, share: 0.6 }, { v: 51, share: 0.2 })).toBeCloseTo(2 / 3, 2);
+  });
+
+  it('a sure answer outweighs a doubtful one, and what both say stays', () => {
+    expect(pool({ v: 255, share: 1 }, { v: 100, share: 1 })).toBeGreaterThan(0.9);
+    expect(pool({ v: 40, share: 1 }, { v: 40, share: 1 })).toBeCloseTo(40 / 255, 2);
+  });
+
+  it('a reading with a least chance can speak for copper as much as any, and against it only so far', () => {
+    expect(pool({ v: 230, share: 1 }, { v: 0, share: 1 })).toBeLessThan(0.2);
+    expect(pool({ v: 230, share: 1 }, { v: 0, share: 1, least: 30 })).toBeGreaterThan(0.5);
+    expect(pool({ v: 230, share: 1 }, { v: 250, share: 1, least: 30 })).toBeCloseTo(
+      pool({ v: 230, share: 1 }, { v: 250, share: 1 }),
+      5,
+    );
   });
 });
 
@@ -103,13 +117,13 @@ describe('sumOdds', () => {
   const at = (chance: number, likelihood: number) =>
     sumOdds(Uint8Array.of(chance), Uint8Array.of(likelihood))[0];
 
-  it('is the logarithmic opinion pool with shares 0.8 and 0.2 (Genest and Zidek, Statistical Science 1, 1986)', () => {
-    // Odds 4 to 1 by the nets, e^2 to 1 by the classical eye: 0.8 ln 4 + 0.2 * 2 = ln 4.52.
-    expect(at(204, 192) / 255).toBeCloseTo(4.52 / 5.52, 2);
+  it('is the logarithmic opinion pool with shares 0.9 and 0.1 (Genest and Zidek, Statistical Science 1, 1986)', () => {
+    // Odds 4 to 1 by the nets, e^2 to 1 by the classical eye: 0.9 ln 4 + 0.1 * 2 = ln 4.25.
+    expect(at(204, 192) / 255).toBeCloseTo(4.25 / 5.25, 2);
   });
 
   it('the classical eye decides where the nets are in doubt and cannot turn them where they are sure', () => {
-    expect([at(100, 255) > 128, at(156, 0) < 128]).toEqual([true, true]);
+    expect([at(108, 255) > 128, at(148, 0) < 128]).toEqual([true, true]);
     expect([at(250, 0) > 128, at(5, 255) < 128]).toEqual([true, true]);
   });
 });

@@ -2,7 +2,7 @@ import sharp from 'sharp';
 import type { Checked } from '../../src/check/index.ts';
 import type { Entry } from './entry.ts';
 import type { Row } from './examine.ts';
-import { frameFromCorners, frameOf } from './frame.ts';
+import { frameFromCorners, frameOfSheet } from './frame.ts';
 
 /** How bad a row is, for the order of the sheet. */
 export function badness(row: Row): number {
@@ -39,7 +39,7 @@ export function page(figures: string[], table: string): string {
 
 function paintMask(rgb: Buffer, entry: Entry, checked: Checked): void {
   const { mask, sheet } = checked;
-  const seen = frameOf(sheet.toPhoto, checked.photo, checked.outline.k1);
+  const seen = frameOfSheet(sheet, checked.photo, checked.outline.k1);
   const { cornersPx, card } = entry;
   const truth = cornersPx ? frameFromCorners(cornersPx, card.base, checked.photo, entry.k1 ?? 0) : seen;
   for (let j = 0; j < mask.height; j++) {
@@ -63,7 +63,7 @@ function paintMask(rgb: Buffer, entry: Entry, checked: Checked): void {
 
 function marks(row: Row, entry: Entry, checked: Checked): string {
   const { sheet } = checked;
-  const seen = frameOf(sheet.toPhoto, checked.photo, checked.outline.k1);
+  const seen = frameOfSheet(sheet, checked.photo, checked.outline.k1);
   const truth = entry.cornersPx
     ? frameFromCorners(entry.cornersPx, entry.card.base, checked.photo, entry.k1 ?? 0)
     : seen;

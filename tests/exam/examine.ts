@@ -9,7 +9,7 @@ import type { MaskScore } from './compareMask.ts';
 import type { Entry } from './entry.ts';
 import { scoreFindings } from './findingScore.ts';
 import type { FindingScore, Said } from './findingScore.ts';
-import { cornerError, frameFromCorners, frameOf } from './frame.ts';
+import { cornerError, frameFromCorners, frameOfSheet } from './frame.ts';
 import type { Frame } from './frame.ts';
 
 export type Mode = 'own outline' | 'true corners';
@@ -51,7 +51,7 @@ function outlineFor(entry: Entry, mode: Mode): { outline?: Outline } {
 }
 
 function score(entry: Entry, checked: Checked): Partial<Row> {
-  const seen = frameOf(checked.sheet.toPhoto, checked.photo, checked.outline.k1);
+  const seen = frameOfSheet(checked.sheet, checked.photo, checked.outline.k1);
   const truth = entry.cornersPx
     ? frameFromCorners(entry.cornersPx, entry.card.base, checked.photo, entry.k1 ?? 0)
     : undefined;

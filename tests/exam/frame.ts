@@ -1,12 +1,14 @@
 import type { Homography, Point, Quad } from '../../src/geometry/index.ts';
 import {
   applyHomography,
+  bent,
   distort,
   homographyFromQuad,
   invertHomography,
   lensOf,
   undistort,
 } from '../../src/sheet/index.ts';
+import type { Bow, SquaredSheet } from '../../src/sheet/index.ts';
 
 /** A map between mm on the base and picture pixels, lens included. */
 export interface Frame {
@@ -14,7 +16,29 @@ export interface Frame {
   toMm(px: Point): Point;
 }
 
-export function frameOf(toPhoto: Homography, photo: { width: number; height: number }, k1: number): Frame {
+type Size = { width: number; height: number };
+
+/** The map by which a sheet was squared up, its bow included. */
+export function frameOfSheet({ toPhoto, bow, baseMm }: SquaredSheet, photo: Size, k1: number): Frame {
+  const flat = frameOf(toPhoto, photo, k1);
+  if (!bow) return flat;
+  return {
+    toPx: (mm) => flat.toPx(bent(bow, baseMm, mm)),
+    toMm: (px) => unbent(bow, baseMm, flat.toMm(px)),
+  };
+}
+
+/** The place of the flat base that lies at a place of the bowed one: by fixed point, for a bow is small beside the base. */
+function unbent(bow: Bow, base: Size, place: Point): Point {
+  let flat = place;
+  for (let n = 0; n < 4; n++) {
+    const [x, y] = bent(bow, base, flat);
+    flat = [flat[0] + place[0] - x, flat[1] + place[1] - y];
+  }
+  return flat;
+}
+
+function frameOf(toPhoto: Homography, photo: Size, k1: number): Frame {
   const lens = lensOf(photo, k1);
   const back = invertHomography(toPhoto);
   return {
@@ -26,7 +50,7 @@ export function frameOf(toPhoto: Homography, photo: { width: number; height: num
 export function frameFromCorners(
   corners: Quad,
   base: { width_mm: number; height_mm: number },
-  photo: { width: number; height: number },
+  photo: Size,
   k1: number,
 ): Frame {
   const lens = lensOf(photo, k1);

@@ -10,15 +10,13 @@ from scene import Scene, box_sdf, col, cover
 from things import drawing, hand, lettering, wires
 
 
-def sheets(b, size, device, halved=False):
+def sheets(b, size, device):
     """
-    A scene at 5 to 12 px/mm (`halved`: 4 to 6), still to be lit, and (b, 3, size, size) its own light, (b, 3, ...) truth of
-    copper, lamp, cell, (b, 1, ...) weights.
+    A scene at 4 to 12 px/mm, still to be lit, and (b, 3, size, size) its own light, (b, 3, ...) truth of copper, lamp, cell,
+    (b, 1, ...) weights.
     """
-    # Mostly near 10 px/mm, now and then down to 5: more of the sheet is seen then.
-    px = 0.085 + (0.04 if torch.rand(1) < 0.7 else 0.115) * float(torch.rand(1))
-    if halved:
-        px = 0.17 + 0.08 * float(torch.rand(1))
+    # Mostly near 10 px/mm; else down to 4: the net is read at half scale too, where it sees more of the sheet.
+    px = 0.085 + (0.04 if torch.rand(1) < 0.6 else 0.15) * float(torch.rand(1))
     span = size * px
     axis = (torch.arange(size, device=device) + 0.5) * px - span / 2
     y, x = torch.meshgrid(axis, axis, indexing="ij")
@@ -30,7 +28,7 @@ def sheets(b, size, device, halved=False):
     whole = chance(b, 0.6, device).float()
     inside = torch.maximum(cover(edge, px), col(whole))
     scene = Scene(x, y, inside, px, span, device)
-    draw(scene, strips=12 if halved else 9)
+    draw(scene, strips=13 if px > 0.15 else 9)
     truth = torch.stack([scene.copper, scene.lamp, scene.cell], 1)
     border = truth[:, :1] - blur(truth[:, :1], torch.full((b,), 2.0, device=device))
     weight = 1 + 8 * scene.fine[:, None] + 2 * border.abs()

@@ -11,6 +11,7 @@ import math
 import torch
 
 from noise import at, chance, pick, smooth, uniform
+from rooms import Room
 
 PAPERS = [
     (0.86, 0.87, 0.89), (0.84, 0.84, 0.84), (0.90, 0.90, 0.88), (0.83, 0.80, 0.70), (0.78, 0.75, 0.66),
@@ -285,6 +286,9 @@ class Scene:
         lines = torch.sign(lines) * lines.abs() ** 0.5 * col(uniform((b,), 0, 0.12, d))
         nu = self.creases[:, 0] + col(lean[:, 0]) + bend + lines + self.x * self.sweep[:, 0] / 100
         nv = self.creases[:, 1] + col(lean[:, 1]) + 0.6 * lines + self.y * self.sweep[:, 1] / 100
+        for _ in range(2):
+            step = self.folded(u, v, half_u)
+            nu, nv = nu + step * col(uniform((b,), -0.4, 0.4, d)), nv + step * col(uniform((b,), -0.4, 0.4, d))
         seen = self.seen_room(nu, nv) * (1 - self.plain) + self.flat_light(u, half_u) * self.plain
         seen = seen * (1 + self.burst[:, None]) + 0.3 * self.burst[:, None]
         edge = (1 - (sdf.abs() / 0.12).clamp(0, 1)) * col(uniform((b,), -0.5, 0.8, d))
@@ -294,6 +298,13 @@ class Scene:
         self.copper = torch.maximum(self.copper, m)
         self.fine = torch.maximum(self.fine, near_cut * col(on.float() * self.has_cut))
         self.last = (cx, cy, angle, half_u, half_v)
+
+    def folded(self, u, v, half_u):
+        """1 beyond a fold that runs straight or aslant over a strip, 0 before it: from there on it shows another part of the room."""
+        b, d = self.b, self.device
+        slant = torch.where(chance(b, 0.5, d), uniform((b,), -1.2, 1.2, d), 0.1 * torch.randn(b, device=d))
+        past = u - col(uniform((b,), -1, 1, d) * half_u) - col(slant) * v
+        return torch.sigmoid(past / col(uniform((b,), 0.05, 0.4, d))) * col(chance(b, 0.35, d).float())
 
     def flat_light(self, u, half_u):
         """What foil pressed smooth shows: one part of the room, near black to white, along the whole strip or nearly."""
@@ -336,6 +347,13 @@ class Scene:
 
     def seen_room(self, nu, nv):
         """What a mirror shows along two angles: a room of soft areas, windows, small lamps; (b, 3, h, w) linear light."""
+        if not hasattr(self, "room"):
+            self.room = Room(self.b, self.device) if Room.panoramas is not None else None
+        if self.room is None:
+            return self.drawn_room(nu, nv)
+        return torch.where(self.room.is_real, self.room.mirrored(nu, nv, self.tu, self.tv), self.drawn_room(nu, nv))
+
+    def drawn_room(self, nu, nv):
         if not hasattr(self, "room_grid"):
             b, d, n = self.b, self.device, 36
             spread = rgb(uniform((b, 1), 0.25, 1.4, d))

@@ -1,22 +1,20 @@
 """
 Trains the nets and writes them as ONNX.
 
-    torchrun --nproc_per_node=2 train.py sheet A.onnx --minutes 8.9 --seed 11 --size 640 --batch 16 --shots 3
-    torchrun --nproc_per_node=2 train.py sheet B.onnx --minutes 8.9 --seed 12 --size 640 --batch 16 --shots 6 --rate 1.8e-3 --weights A.pt
-    torchrun --nproc_per_node=2 train.py sheet C.onnx --minutes 4.5 --seed 13 --size 640 --batch 16 --shots 5 --rate 1.3e-3 --weights B.pt
-    python3 train.py sheet D.onnx --minutes 23 --seed 21 --size 640 --batch 16 --shots 5 --rate 1.3e-3 --weights C.onnx
+    torchrun --nproc_per_node=2 train.py sheet OUT.onnx --minutes 13 --seed 32 --size 640 --batch 16 --shots 4 --again 2 \
+        --pool 6000 --rate 2.5e-3 --rooms rooms.npy --compile
     python3 train.py base OUT.onnx --minutes 4.3 --seed 2
 
-public/models/sheet.onnx is C and sheet2.onnx is D, made by the first four, three on two H100s and the last on half an H200:
-9400, 13500, 5400 and 19800 steps, the scenes widened between the runs; both are read, since what they err in differs. wide.onnx (read at half scale beside it) and base.onnx come from these scripts
-as they stood at commit 0511b7d, "Train both nets longer", by `sheet --minutes 9 --seed 1` and `base --minutes 4.3 --seed 2` at
-once on one H100; 8400 and 2600 steps. A net trained at half scale itself (`wide`, as long as D) did worse on path-traced
-photographs than that one, and so did the paper's tone given to both beside the picture. Learning stops by the clock, so another
-machine gives other weights of the same kind.
+public/models/sheet.onnx is what the first of these had learned after 8000 steps, 6 of its 13 minutes on two H200s: the machine
+was lost then, before the rate had fallen to nothing; it would gain by learning to the end. sheet2.onnx and base.onnx come from
+these scripts as they stood before: sheet2 at commit 06dfe99 (its train.py says how), base at commit 0511b7d, "Train both nets
+longer", 2600 steps on one H100. Learning stops by the clock, so another machine gives other weights of the same kind.
 
 Needs PyTorch 2 and onnx with a CUDA device (a CPU works for a smoke run: --size 128 --batch 2 --steps 3). All pictures are
-made on the fly by scene.py and camera.py from the seed; no photograph enters. Weights are stored as 16-bit floats and
-cast to 32 bits as the file is loaded. `--look FOLDER` writes a contact sheet of what the net is trained on.
+made on the fly by scene.py and camera.py from the seed; the only photographs that enter are the panoramas that foil mirrors
+(rooms.py). Weights are stored as 8-bit integers, each output map with its own unit, and made 32-bit floats as the file is
+loaded. `--weights` goes on from a .pt or an .onnx that this script wrote. `--look FOLDER` writes a contact sheet of what the
+net is trained on.
 """
 
 import argparse
@@ -31,21 +29,27 @@ import torch.nn.functional as F
 
 from camera import shoot
 from nets import BaseNet, Block, SheetNet
+from pool import Pool
 from render import photographs, sheets
+import rooms
 
 
 def arguments():
     p = argparse.ArgumentParser()
-    p.add_argument("what", choices=["sheet", "wide", "base"])
+    p.add_argument("what", choices=["sheet", "base"])
     p.add_argument("out")
     p.add_argument("--minutes", type=float, default=8)
     p.add_argument("--steps", type=int, default=10**9)
     p.add_argument("--seed", type=int, default=1)
-    p.add_argument("--batch", type=int, default=24, help="scenes drawn at once; learned from in halves")
+    p.add_argument("--batch", type=int, default=24, help="scenes drawn at once")
     p.add_argument("--shots", type=int, default=2, help="photographs taken of each scene")
     p.add_argument("--size", type=int, default=512)
     p.add_argument("--rate", type=float, default=2e-3)
     p.add_argument("--weights", help="begin from these: a .pt, or an .onnx that this script wrote")
+    p.add_argument("--again", type=int, default=0, help="times that each picture is learned from once more, later")
+    p.add_argument("--pool", type=int, default=4000, help="pictures kept for that")
+    p.add_argument("--rooms", help="panoramas for the foil to mirror, made by rooms.py")
+    p.add_argument("--compile", action="store_true", help="fuse the net's kernels")
     p.add_argument("--look")
     return p.parse_args()
 
@@ -71,6 +75,8 @@ def main():
     rank, ranks = join_others()
     device = "cuda" if torch.cuda.is_available() else "cpu"
     torch.manual_seed(a.seed)
+    if a.rooms:
+        rooms.read(a.rooms, device)
     net = (BaseNet() if a.what == "base" else SheetNet()).to(device, memory_format=torch.channels_last)
     torch.backends.cudnn.benchmark = True
     if a.weights and a.weights.endswith(".onnx"):
@@ -79,9 +85,35 @@ def main():
         net.load_state_dict(torch.load(a.weights, map_location=device))
     torch.manual_seed(a.seed + 1000 * rank)
     print("parameters", sum(p.numel() for p in net.parameters()), flush=True)
-    best = torch.optim.swa_utils.AveragedModel(net, avg_fn=lambda avg, now, n: avg * 0.998 + now * 0.002)
-    optimiser = torch.optim.AdamW(net.parameters(), lr=a.rate, weight_decay=1e-4)
+    best = torch.optim.swa_utils.AveragedModel(net, avg_fn=lambda avg, now, n: avg * 0.995 + now * 0.005)
+    fused = {"fused": True} if device == "cuda" else {}
+    optimiser = torch.optim.AdamW(net.parameters(), lr=a.rate, weight_decay=1e-4, **fused)
+    learner = torch.compile(net) if a.compile else net
+    pool = Pool(a.pool, a.size, device) if a.again else None
     start, step, mean = time.time(), 0, None
+
+    def learn(batch):
+        nonlocal step, mean
+        with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
+            logits = learner(batch[0].contiguous(memory_format=torch.channels_last))
+        loss = base_loss(logits.float(), batch[1]) if a.what == "base" else sheet_loss(logits.float(), *batch[1:])
+        optimiser.zero_grad(set_to_none=True)
+        loss.backward()
+        share(net, ranks)
+        for p in net.parameters():
+            torch.nan_to_num_(p.grad, 0, 0, 0)
+        torch.nn.utils.clip_grad_norm_(net.parameters(), 1.0)
+        optimiser.step()
+        step += 1
+        if step % 5 == 0:
+            best.update_parameters(net)
+        if step % 20 == 0:
+            mean = loss.item() if mean is None else 0.9 * mean + 0.1 * loss.item()
+        if step % 500 == 0 and not rank:
+            torch.save(best.module.state_dict(), a.out.replace(".onnx", ".pt"))
+        if (step % 400 == 0 or step == 20) and not rank:
+            print(f"{time.time() - start:6.0f} s  step {step}  loss {mean:.4f}", flush=True)
+
     while step < a.steps and (done := together((time.time() - start) / 60 / a.minutes, ranks, device)) < 1:
         warm = min(1.0, (step + 1) / 200)
         for group in optimiser.param_groups:
@@ -90,29 +122,20 @@ def main():
             scene, *maps = draw(a, device)
         for _ in range(a.shots):
             with torch.no_grad():
+                # A number that is none, once in thousands of scenes, would spoil the net for good.
                 batch = photograph(a, scene, turned(maps, int(torch.randint(8, (1,)))))
+                batch = [torch.nan_to_num(t, 0.5, 1, 0).clamp(0, 12) for t in batch]
             if a.look and step == 0:
                 look(batch, a.look)
-            for part in zip(*(t.chunk(2) for t in batch)):
-                with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
-                    logits = net(part[0].contiguous(memory_format=torch.channels_last))
-                loss = base_loss(logits.float(), part[1]) if a.what == "base" else sheet_loss(logits.float(), *part[1:])
-                optimiser.zero_grad(set_to_none=True)
-                loss.backward()
-                share(net, ranks)
-                torch.nn.utils.clip_grad_norm_(net.parameters(), 1.0)
-                optimiser.step()
-                best.update_parameters(net)
-                step += 1
-                if step % 20 == 0:
-                    mean = loss.item() if mean is None else 0.9 * mean + 0.1 * loss.item()
-                if step % 2000 == 0 and not rank:
-                    torch.save(best.module.state_dict(), a.out.replace(".onnx", ".pt"))
-                if step % 400 == 0 or step == 20:
-                    print(f"{time.time() - start:6.0f} s  step {step}  loss {mean:.4f}", flush=True)
+            learn(batch)
+            if pool:
+                pool.put(batch)
+                for _ in range(a.again):
+                    learn(pool.take(a.batch))
     if rank:
         return
     final = best.module if step > 1500 else net
+    settle(final, a, device)
     torch.save(final.state_dict(), a.out.replace(".onnx", ".pt"))
     report(final.eval(), a, device)
     write(final.cpu(), a)
@@ -128,7 +151,9 @@ def resume(net, path, pictures):
     from onnx import numpy_helper
 
     graph = onnx.load(path).graph
-    stored = {t.name.removesuffix("_16"): torch.tensor(numpy_helper.to_array(t).astype("float32")) for t in graph.initializer}
+    stored = {t.name: torch.tensor(numpy_helper.to_array(t).astype("float32")) for t in graph.initializer}
+    for name in [n for n in stored if n.endswith("_8")]:
+        stored[name[:-2]] = stored[name] * stored[name[:-2] + "_unit"]
     nodes = iter([n for n in graph.node if n.op_type == "Conv"])
     after = {}
     for block in net.modules():
@@ -192,7 +217,7 @@ def together(done, ranks, device):
 def draw(a, device):
     if a.what == "base":
         return photographs(a.batch, a.size // 2, device)
-    return sheets(a.batch, a.size, device, halved=a.what == "wide")
+    return sheets(a.batch, a.size, device)
 
 
 def turned(maps, k):
@@ -204,7 +229,7 @@ def turned(maps, k):
 def photograph(a, scene, maps):
     """Takes a picture of what was drawn; one sheet gives several, each under its own light and by its own camera."""
     if a.what != "base":
-        return (shoot(scene.lit(maps[0]), (0.7, 1.0) if a.what == "wide" else (0.4, 1.0)), *maps[1:])
+        return (shoot(scene.lit(maps[0]), (0.4, 1.0)), *maps[1:])
     shrink = torch.nn.functional.avg_pool2d
     return shrink(shoot(maps[0], (0.6, 1.0)), 2), shrink(maps[1], 2)
 
@@ -212,6 +237,18 @@ def photograph(a, scene, maps):
 def make(a, device):
     scene, *maps = draw(a, device)
     return photograph(a, scene, maps)
+
+
+@torch.no_grad()
+def settle(net, a, device):
+    """Takes the normalisations' means and spreads anew: those kept while learning belong to weights that moved."""
+    norms = [m for m in net.modules() if isinstance(m, nn.BatchNorm2d)]
+    for norm in norms:
+        norm.reset_running_stats()
+        norm.momentum = None
+    net.train()
+    for _ in range(min(60, a.steps)):
+        net(make(a, device)[0])
 
 
 @torch.no_grad()
@@ -241,11 +278,15 @@ def write(net, a):
     kept, casts = [], []
     for tensor in model.graph.initializer:
         values = numpy_helper.to_array(tensor)
-        if tensor.data_type != TensorProto.FLOAT or values.size < 64:
+        if tensor.data_type != TensorProto.FLOAT or values.ndim < 4 or values.size < 64:
             kept.append(tensor)
             continue
-        kept.append(numpy_helper.from_array(values.astype("float16"), tensor.name + "_16"))
-        casts.append(helper.make_node("Cast", [tensor.name + "_16"], [tensor.name], to=TensorProto.FLOAT))
+        unit = abs(values).max((1, 2, 3), keepdims=True).clip(1e-12) / 127
+        name = tensor.name
+        kept.append(numpy_helper.from_array((values / unit).round().astype("int8"), name + "_8"))
+        kept.append(numpy_helper.from_array(unit.astype("float32"), name + "_unit"))
+        casts.append(helper.make_node("Cast", [name + "_8"], [name + "_float"], to=TensorProto.FLOAT))
+        casts.append(helper.make_node("Mul", [name + "_float", name + "_unit"], [name]))
     del model.graph.initializer[:]
     model.graph.initializer.extend(kept)
     nodes = casts + list(model.graph.node)
