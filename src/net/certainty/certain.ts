@@ -13,7 +13,7 @@ const holdsFrom = 0.5;
  */
 export function certain(finding: Finding): Finding {
   const evidence = finding.evidence ?? { by: '', value: finding.certainty };
-  const curve = fitted[classOf(finding.kind, evidence.by)] ?? fitted[finding.kind];
+  const curve = fitted[classOf(finding.kind, evidence.by)];
   const bound = finding.facts.unsure === true ? cannotTell : 1;
   const certainty = Math.min(bound, curve ? certaintyBy(curve, evidence.value) : evidence.value);
   return { ...finding, evidence, certainty, weight: weightOf(finding, certainty) };

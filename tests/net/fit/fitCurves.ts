@@ -6,6 +6,8 @@ import type { Example } from './examples.ts';
 const kindSpread = 1;
 const classSpread = 0.7;
 const slopeSpread = 0.4;
+/** Findings of a kind that a curve takes at least. */
+const leastExamples = 5;
 /** The least a curve may rise. */
 const leastSlope = 0.1;
 
@@ -25,8 +27,8 @@ export function fitCurves(all: readonly Example[]): Curves {
   const curves: Curves = {};
   const plain = { shift: 0, slope: 1 };
   for (const [kind, own] of groups(examples, ({ kind }) => kind)) {
-    // A fault that no photograph truly has cannot be fitted: its rule stands.
-    if (!own.some(({ right }) => right)) continue;
+    // A fault that no photograph truly has, or that was hardly ever told, cannot be fitted: its rule stands.
+    if (own.length < leastExamples || !own.some(({ right }) => right)) continue;
     const whole = fitOne(
       own.filter((each) => !isApart(each)),
       plain,
@@ -72,7 +74,7 @@ function fitOne(examples: readonly Example[], prior: Curve, shiftSpread: number)
 /** What the curves give for an example. */
 export function certaintyOf(curves: Curves, example: Example): number {
   const { kind, by, evidence } = example;
-  const curve = curves[classOf(kind, by)] ?? curves[kind];
+  const curve = curves[classOf(kind, by)];
   const chance = curve ? certaintyBy(curve, evidence) : evidence;
   return isOpen(example) ? Math.min(0.49, chance) : chance;
 }
