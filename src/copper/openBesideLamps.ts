@@ -2,6 +2,7 @@ import type { Point } from '../geometry/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { isShaded, medianRgb, rgbAt, sharesOf, type Rgb } from './paperColour.ts';
 import type { CopperMask } from './types.ts';
+import { withinReach } from './withinReach.ts';
 
 /** A lamp by the places of its pads, mm on the base. */
 export interface LampPlace {
@@ -66,7 +67,8 @@ function shadedPaper(lamp: LampPlace, mask: CopperMask, sheet: SquaredSheet): Se
     const alike = (place: Place) => shaded(place) || isWarmShade(rgbAt(sheet, place.k), paper, copperLight);
     const near = own.filter((place) => inChannel(place) && side * place.beside <= besideMm);
     const copper = near.filter(({ k }) => mask.filled[k]);
-    for (const k of grown(copper.filter(alike), copper, mask)) open.add(k);
+    const found = withinReach(placesOf(copper.filter(alike)), Math.round(blurMm * mask.pxPerMm), mask);
+    for (const { k } of copper) if (found.has(k)) open.add(k);
   }
   return open;
 }
@@ -127,16 +129,3 @@ function isWarmShade(rgb: Rgb, paper: Rgb, copperLight: number): boolean {
 const lightOf = ([r, g, b]: Rgb): number => Math.max(1e-3, (r + g + b) / 3);
 
 const placesOf = (places: readonly Place[]): number[] => places.map(({ k }) => k);
-
-/** Pixels of `all` within the blur of the ones found. */
-function grown(found: readonly Place[], all: readonly Place[], { width, pxPerMm }: CopperMask): number[] {
-  const core = new Set(found.map(({ k }) => k));
-  const reach = Math.round(blurMm * pxPerMm);
-  return all
-    .filter(({ k }) => {
-      for (let j = -reach; j <= reach; j++)
-        for (let i = -reach; i <= reach; i++) if (core.has(k + j * width + i)) return true;
-      return false;
-    })
-    .map(({ k }) => k);
-}

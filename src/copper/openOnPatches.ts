@@ -2,6 +2,7 @@ import { insideRing, type Ring } from '../geometry/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { isShaded, medianRgb, rgbAt } from './paperColour.ts';
 import type { CopperMask } from './types.ts';
+import { withinReach } from './withinReach.ts';
 
 /** Copper as likely as this stays whatever its colour; what is less likely than the other may be the patch's own paper. */
 const sure = 230;
@@ -35,19 +36,8 @@ function ownPaper(patch: Ring, mask: CopperMask, sheet: SquaredSheet): number[] 
   const copper = on.filter((k) => filled[k] && likelihood[k] >= sure);
   if (copper.filter(alike).length > mostAlike * copper.length) return [];
   const own = on.filter((k) => filled[k] && likelihood[k] < sure && alike(k));
-  return withRim(own, mask).filter((k) => filled[k] && likelihood[k] < sure);
-}
-
-/** The pixels given and all within the rim of one. */
-function withRim(places: readonly number[], { width, height, pxPerMm }: CopperMask): number[] {
-  const reach = Math.round(rimMm * pxPerMm);
-  const all = new Set<number>();
-  for (const k of places) {
-    const [i, j] = [k % width, Math.floor(k / width)];
-    for (let y = Math.max(0, j - reach); y <= Math.min(height - 1, j + reach); y++)
-      for (let x = Math.max(0, i - reach); x <= Math.min(width - 1, i + reach); x++) all.add(y * width + x);
-  }
-  return [...all];
+  const rim = withinReach(own, Math.round(rimMm * pxPerMm), mask);
+  return [...rim].filter((k) => filled[k] && likelihood[k] < sure);
 }
 
 /** The mask's pixels within an outline. */

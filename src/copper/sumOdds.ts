@@ -1,3 +1,5 @@
+import { chanceOf, logOddsOf } from './byteOdds.ts';
+
 /** The share that the classical likelihood has in the log-odds; chosen on path-traced photographs. */
 const classicalShare = 0.1;
 /** Log-odds of the classical likelihood: 0 at its border, 128; steepness and limit as that cut deserves. */
@@ -20,9 +22,8 @@ export function sumOdds(chance: Uint8Array, likelihood: Uint8Array): Uint8Array 
 
 function sums(): Uint8Array {
   return Uint8Array.from({ length: 65536 }, (_, k) => {
-    const byNets = Math.log(((k >> 8) + 0.5) / (255.5 - (k >> 8)));
+    const byNets = logOddsOf(k >> 8);
     const byEye = Math.max(-limit, Math.min(limit, ((k & 255) - 128) * perUnit));
-    const odds = (1 - classicalShare) * byNets + classicalShare * byEye;
-    return 255 / (1 + Math.exp(-odds)) + 0.5;
+    return chanceOf((1 - classicalShare) * byNets + classicalShare * byEye);
   });
 }

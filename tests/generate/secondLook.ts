@@ -5,8 +5,9 @@ import { hash, noise } from './random.ts';
 
 /**
  * npx tsx tests/generate/secondLook.ts OUT [COUNT] [FROM]: sheets of tape in another look than the fixtures and the
- * training scenes, for npm run exam. Foil is folded along random lines and mirrors a drawn room of windows. Nothing is
- * tuned to pictures 0 to 99; those from 100 on are for fitting when a photograph counts as unreadable.
+ * training scenes, for npm run exam. Foil is folded along random lines and mirrors a drawn room of windows. Pictures 0
+ * to 23 were looked at when scenes were widened and weights chosen; those from 100 on are for fitting when a photograph counts
+ * as unreadable.
  * Written flat from above, 5 to 8 px/mm, sharpened and compressed, in the exam's plain layout.
  */
 type Rgb = [number, number, number];

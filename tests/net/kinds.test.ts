@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cardFrom, type CardInput } from '../../src/card/index.ts';
 import { buildNetlist, verdictOf } from '../../src/net/index.ts';
+import type { Traced } from '../../src/trace/index.ts';
 import { clear, rectangle, strip, traceDrawn, type Laid } from './drawnSheet.ts';
 
 /**
@@ -11,8 +12,13 @@ const plusRail = strip(5, [10, 60], [10, 10], [38, 10]);
 const minusRail = strip(5, [42, 10], [62, 10], [62, 52], [30, 52]);
 const lampL1: NonNullable<CardInput['lamps']>[number] = { id: 'L1', plus: [38, 10], minus: [42, 10] };
 
-function findings(laid: Laid[], more: Partial<CardInput> = {}) {
-  const traced = traceDrawn({ width: 74, height: 70, laid });
+/** What the photograph hides of a sheet: here all of it is burnt out. */
+const burntOut: Pick<Traced, 'blind'> = {
+  blind: { columns: 74, rows: 70, cellMm: 1, originMm: [0, 0], cells: new Uint8Array(74 * 70).fill(1) },
+};
+
+function findings(laid: Laid[], more: Partial<CardInput> = {}, hidden: Pick<Traced, 'blind'> = {}) {
+  const traced = { ...traceDrawn({ width: 74, height: 70, laid }), ...hidden };
   const card = cardFrom(
     {
       format: 'foilproof/1',
@@ -102,19 +108,8 @@ describe('bridge', () => {
   });
 
   it('is a place to look at where the tape round it is burnt out', () => {
-    const traced = traceDrawn({ width: 74, height: 70, laid: [...parallel, strip(1, [11, 46], [20, 46])] });
-    const cells = new Uint8Array(74 * 70).fill(1);
-    const blind = { columns: 74, rows: 70, cellMm: 1, originMm: [0, 0] as [number, number], cells };
-    const card = cardFrom(
-      {
-        format: 'foilproof/1',
-        base: { width_mm: 74, height_mm: 70 },
-        lamps: [lampL1],
-        cell: { kind: 'CR2032', at: [32, 52], up: '+', upper_contact: [10, 55] },
-      },
-      'drawn',
-    );
-    const bridge = buildNetlist({ ...traced, blind }, card).findings.find(({ kind }) => kind === 'bridge')!;
+    const said = findings([...parallel, strip(1, [11, 46], [20, 46])], {}, burntOut);
+    const bridge = said.findings.find(({ kind }) => kind === 'bridge')!;
     expect(bridge.certainty).toBeLessThan(0.5);
     expect(bridge.facts.unsure).toBe(true);
   });
@@ -164,63 +159,32 @@ describe('lamps', () => {
   });
 
   it('lamp-off-strip is a doubt where the photograph is burnt out beside the pad', () => {
-    const traced = traceDrawn({ width: 74, height: 70, laid: sound });
-    const cells = new Uint8Array(74 * 70).fill(1);
-    const blind = { columns: 74, rows: 70, cellMm: 1, originMm: [0, 0] as [number, number], cells };
-    const card = cardFrom(
-      {
-        format: 'foilproof/1',
-        base: { width_mm: 74, height_mm: 70 },
-        lamps: [{ id: 'L1', plus: [38, 25], minus: [42, 25] }],
-      },
-      'drawn',
-    );
-    const off = (seen: typeof traced) =>
-      buildNetlist(seen, card).findings.find(({ kind }) => kind === 'lamp-off-strip')!;
-    expect(off(traced)).toMatchObject({ weight: 'holds' });
-    const doubt = off({ ...traced, blind });
+    const lamps = [{ id: 'L1', plus: [38, 25], minus: [42, 25] }] satisfies CardInput['lamps'];
+    const off = (hidden = {}) =>
+      findings(sound, { lamps, cell: undefined }, hidden).findings.find(
+        ({ kind }) => kind === 'lamp-off-strip',
+      )!;
+    expect(off()).toMatchObject({ weight: 'holds' });
+    const doubt = off(burntOut);
     expect(doubt).toMatchObject({ weight: 'check' });
     expect(doubt!.certainty).toBeLessThan(0.5);
   });
 
   it('a break that the picture leaves open names the lamps it may starve, and holds nothing', () => {
     const cut = clear(59, 28.5, 65, 31.5);
-    const traced = traceDrawn({ width: 74, height: 70, laid: [...sound, cut] });
-    const cells = new Uint8Array(74 * 70).fill(1);
-    const blind = { columns: 74, rows: 70, cellMm: 1, originMm: [0, 0] as [number, number], cells };
-    const card = cardFrom(
-      {
-        format: 'foilproof/1',
-        base: { width_mm: 74, height_mm: 70 },
-        lamps: [lampL1],
-        cell: { kind: 'CR2032', at: [32, 52], up: '+', upper_contact: [10, 55] },
-      },
-      'drawn',
-    );
-    expect(verdictOf(buildNetlist(traced, card).findings)).toBe('hold');
-    const open = buildNetlist({ ...traced, blind }, card).findings;
+    expect(verdictOf(findings([...sound, cut]).findings)).toBe('hold');
+    const open = findings([...sound, cut], {}, burntOut).findings;
     expect(open.find(({ kind }) => kind === 'gap')).toMatchObject({ weight: 'check', lamps: ['L1'] });
     expect(open.map(({ kind }) => kind)).not.toContain('unfed-lamp');
     expect(verdictOf(open)).toBe('clear-once-checked');
   });
 
   it('a face of the cell meets nothing for sure only where the picture shows the place', () => {
-    const traced = traceDrawn({ width: 74, height: 70, laid: sound });
-    const cells = new Uint8Array(74 * 70).fill(1);
-    const blind = { columns: 74, rows: 70, cellMm: 1, originMm: [0, 0] as [number, number], cells };
-    const card = cardFrom(
-      {
-        format: 'foilproof/1',
-        base: { width_mm: 74, height_mm: 70 },
-        lamps: [lampL1],
-        cell: { kind: 'CR2032', at: [32, 52], up: '+', upper_contact: [20, 35] },
-      },
-      'drawn',
-    );
-    const missed = (seen: typeof traced) =>
-      buildNetlist(seen, card).findings.find(({ kind }) => kind === 'missed-contact');
-    expect(missed(traced)).toMatchObject({ weight: 'holds' });
-    expect(missed({ ...traced, blind })).toMatchObject({ weight: 'check' });
+    const cell: CardInput['cell'] = { kind: 'CR2032', at: [32, 52], up: '+', upper_contact: [20, 35] };
+    const missed = (hidden = {}) =>
+      findings(sound, { cell }, hidden).findings.find(({ kind }) => kind === 'missed-contact');
+    expect(missed()).toMatchObject({ weight: 'holds' });
+    expect(missed(burntOut)).toMatchObject({ weight: 'check' });
   });
 
   it('lamp-off-strip by how far', () => {

@@ -1,3 +1,5 @@
+import { chanceOf, logOddsOf } from '../byteOdds.ts';
+
 /** One reading of a picture among several: chances 0..255, its share of the say, and the least chance that it may give. */
 export interface Say {
   chances: Uint8Array;
@@ -12,15 +14,13 @@ export interface Say {
 export function meanOdds(says: readonly Say[]): Uint8Array {
   const whole = says.reduce((sum, { share }) => sum + share, 0);
   const odds = says.map(({ share, least = 0 }) =>
-    Float32Array.from({ length: 256 }, (_, v) => (share / whole) * logOdds(Math.max(v, least))),
+    Float32Array.from({ length: 256 }, (_, v) => (share / whole) * logOddsOf(Math.max(v, least))),
   );
   const out = new Uint8Array(says[0].chances.length);
   for (let k = 0; k < out.length; k++) {
     let sum = 0;
     for (let n = 0; n < says.length; n++) sum += odds[n][says[n].chances[k]];
-    out[k] = 255 / (1 + Math.exp(-sum)) + 0.5;
+    out[k] = chanceOf(sum);
   }
   return out;
 }
-
-const logOdds = (v: number): number => Math.log((v + 0.5) / (255.5 - v));
