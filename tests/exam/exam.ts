@@ -67,6 +67,7 @@ async function keepWorst(row: Row, draw: () => Promise<string>): Promise<void> {
   const bad = badness(row);
   figures.sort((a, b) => b.badness - a.badness);
   const room = Number(values.worst);
+  if (room === 0) return;
   if (figures.length >= room && bad <= figures[room - 1].badness) return;
   figures.splice(room - 1, Infinity);
   figures.push({ badness: bad, html: await draw() });

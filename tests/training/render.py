@@ -3,11 +3,12 @@
 import math
 
 import torch
+import torch.nn.functional as F
 
 from camera import blur, shoot
 from noise import chance, uniform
 from scene import Scene, box_sdf, col, cover
-from things import drawing, hand, lettering, wires
+from things import drawing, hand, hatching, lettering, scribble, wires
 
 
 def sheets(b, size, device):
@@ -31,14 +32,23 @@ def sheets(b, size, device):
     draw(scene, strips=13 if px > 0.15 else 9)
     truth = torch.stack([scene.copper, scene.lamp, scene.cell], 1)
     border = truth[:, :1] - blur(truth[:, :1], torch.full((b,), 2.0, device=device))
-    weight = 1 + 8 * scene.fine[:, None] + 2 * border.abs()
+    weight = 1 + 8 * scene.fine[:, None] + 2 * border.abs() + 6 * narrow_space(truth[:, :1], 1.2 / px)
     weight = weight * (1 - scene.unknown[:, None])
     return scene, scene.light_in, truth, weight
+
+
+def narrow_space(copper, width):
+    """Where the paper between copper is at most `width` px wide: a net that slips there joins what must stay apart."""
+    side = int(width / 2) * 2 + 1
+    grown = F.max_pool2d(copper, side, 1, side // 2)
+    return -F.max_pool2d(-grown, side, 1, side // 2) - copper
 
 
 def draw(scene, strips):
     scene.ground()
     drawing(scene, 3, 0.25)
+    hatching(scene, 2, 0.22)
+    scribble(scene, 2, 0.2)
     scene.matte(2, 0.25)
     scene.lay_copper(strips)
     lettering(scene, 0.25)

@@ -101,7 +101,11 @@ class Scene:
         b, d = self.b, self.device
         known = pick(b, PAPERS, d) * uniform((b, 3), 0.92, 1.06, d)
         dyed = torch.rand(b, 3, device=d) * 0.7 + 0.05
-        paper = rgb(torch.where(chance(b, 0.12, d)[:, None], dyed, known))
+        tone = torch.where(chance(b, 0.12, d)[:, None], dyed, known)
+        # Now and then the table is nearly of the paper's own tone.
+        self.alike = rgb(chance(b, 0.12, d).float()[:, None] * uniform((b, 1), 0.7, 1, d))
+        self.tone = rgb(tone * uniform((b, 1), 0.75, 1.15, d))
+        paper = rgb(tone)
         grain = self.noise(160) * col(uniform((b,), 0.0, 0.02, d))[:, None] + self.noise(40) * 0.01
         paper = paper * (1 + grain)
         paper = self.blotches(paper)
@@ -116,6 +120,7 @@ class Scene:
     def table(self):
         b, d = self.b, self.device
         base = rgb(pick(b, TABLES, d) * uniform((b, 3), 0.8, 1.25, d))
+        base = base * (1 - self.alike) + self.tone * self.alike
         angle = uniform((b,), 0, math.pi, d)
         u = (self.x * col(torch.cos(angle)) + self.y * col(torch.sin(angle))) / 300
         v = (-self.x * col(torch.sin(angle)) + self.y * col(torch.cos(angle))) / 300
@@ -307,9 +312,11 @@ class Scene:
         return torch.sigmoid(past / col(uniform((b,), 0.05, 0.4, d))) * col(chance(b, 0.35, d).float())
 
     def flat_light(self, u, half_u):
-        """What foil pressed smooth shows: one part of the room, near black to white, along the whole strip or nearly."""
+        """What foil pressed smooth shows: one part of the room or sky, near black to white, along the whole strip or nearly."""
         b, d = self.b, self.device
         level = torch.exp(uniform((b, 1), math.log(0.03), math.log(1.3), d))
+        sky = torch.tensor([1.0, 0, -1.0], device=d) * 0.22 * torch.randn(b, 1, device=d) + 0.07 * torch.randn(b, 3, device=d)
+        level = level * torch.exp(sky)
         drift = torch.exp((u / col(half_u))[:, None] * rgb(0.4 * torch.randn(b, 1, device=d)))
         dull = 1 + 0.1 * self.noise(12) + rgb(uniform((b, 1), 0, 0.12, d)) * self.noise(120)
         return rgb(level) * drift * dull.clamp(min=0.2)

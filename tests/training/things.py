@@ -5,24 +5,70 @@ import math
 import torch
 
 from noise import chance, pick, uniform
-from scene import PAINTS, col, cover, rgb
+from scene import CLEAR, PAINTS, col, cover, rgb
 
 SKIN = [(0.75, 0.5, 0.4), (0.6, 0.38, 0.28), (0.4, 0.24, 0.16), (0.2, 0.12, 0.08), (0.85, 0.62, 0.55)]
 SLEEVES = [(0.5, 0.03, 0.03), (0.03, 0.03, 0.03), (0.02, 0.1, 0.4), (0.7, 0.5, 0.05), (0.6, 0.6, 0.6), (0.1, 0.3, 0.1)]
 
 
 def drawing(scene, n, p):
-    """Strokes of marker, crayon or brush under the tape, as wide as tape at times, straight or round."""
+    """
+    Strokes of marker, crayon or brush under the tape, as wide as tape at times, straight or round. A straight one as wide as
+    tape is of a clear colour: in brown, grey or black it could not be told from tape.
+    """
     b, d = scene.b, scene.device
     for _ in range(n):
         on = chance(b, p, d).float()
         half = torch.exp(uniform((b,), math.log(0.2), math.log(3), d))
-        sdf, u, _ = scene.box(uniform((b,), 2, 45, d), half, curve=scene.arcs(0.6, 3))
+        curve = scene.arcs(0.6, 3)
+        sdf, u, _ = scene.box(uniform((b,), 2, 45, d), half, curve=curve)
         wobble = scene.noise(24)[:, 0] * col(uniform((b,), 0, 0.5, d))
         waxy = 1 - col(uniform((b,), 0, 0.6, d)) * torch.sigmoid(4 * scene.noise(200)[:, 0])
         ink = cover(sdf + wobble, scene.px) * col(on * uniform((b,), 0.3, 1, d)) * waxy
-        colour = rgb(torch.where(chance(b, 0.4, d)[:, None], torch.rand(b, 3, device=d) ** 2, pick(b, PAINTS, d)))
-        scene.light_in = scene.light_in * (1 - ink[:, None] * (1 - colour))
+        like_tape = (half > 0.8) & (curve.abs() < 0.05)
+        colour = torch.where(like_tape[:, None], pick(b, CLEAR, d), any_ink(b, d))
+        scene.light_in = scene.light_in * (1 - ink[:, None] * (1 - rgb(colour)))
+
+
+def any_ink(b, d):
+    return torch.where(chance(b, 0.4, d)[:, None], torch.rand(b, 3, device=d) ** 2, pick(b, PAINTS, d))
+
+
+def hatching(scene, n, p):
+    """Round or square areas filled with felt-tip lines to and fro, or with one tone, and drawn round in another ink or not."""
+    b, d = scene.b, scene.device
+    for _ in range(n):
+        on = chance(b, p, d).float()
+        sdf, u, v = scene.box(uniform((b,), 2, 14, d), uniform((b,), 2, 10, d))
+        disc = torch.sqrt(u * u + v * v) - col(uniform((b,), 2, 9, d))
+        area = torch.where(col(chance(b, 0.5, d)), disc, sdf) + 0.5 * scene.noise(16)[:, 0]
+        pitch = col(uniform((b,), 0.6, 3, d))
+        slant = u + v * col(uniform((b,), -0.4, 0.4, d)) + 0.4 * scene.noise(20)[:, 0]
+        pen = col(torch.exp(uniform((b,), math.log(0.15), math.log(0.9), d)))
+        line = (torch.remainder(slant, 2 * pitch) - pitch).abs() - pen
+        filled = col(chance(b, 0.25, d).float())
+        within = cover(area, scene.px) * torch.maximum(cover(line, scene.px), filled * col(uniform((b,), 0.2, 1, d)))
+        round_ = cover(area.abs() - pen, scene.px) * col(chance(b, 0.6, d).float())
+        for mark in (within, round_):
+            ink = mark * col(on * uniform((b,), 0.3, 1, d))
+            scene.light_in = scene.light_in * (1 - ink[:, None] * (1 - rgb(any_ink(b, d))))
+
+
+def scribble(scene, n, p):
+    """A line of pen or felt-tip that waves and loops about a place, or runs up and down."""
+    b, d = scene.b, scene.device
+    for _ in range(n):
+        on = chance(b, p, d).float()
+        sdf, u, v = scene.box(uniform((b,), 4, 25, d), torch.full((b,), 30.0, device=d))
+        long, high = col(uniform((b,), 1.5, 12, d)), col(uniform((b,), 0.5, 7, d))
+        phase = u / long * math.pi + 2 * scene.noise(8)[:, 0]
+        zigzag = torch.asin(torch.sin(phase).clamp(-0.999, 0.999)) / 1.57
+        wave = torch.where(col(chance(b, 0.5, d)), torch.sin(phase), zigzag)
+        steep = torch.sqrt(1 + (high * math.pi / long) ** 2)
+        pen = col(torch.exp(uniform((b,), math.log(0.12), math.log(0.8), d)))
+        line = torch.maximum((v - high * wave).abs() / steep - pen, sdf)
+        ink = cover(line, scene.px) * col(on * uniform((b,), 0.4, 1, d))
+        scene.light_in = scene.light_in * (1 - ink[:, None] * (1 - rgb(any_ink(b, d))))
 
 
 def lettering(scene, p):

@@ -89,7 +89,7 @@ def main():
     fused = {"fused": True} if device == "cuda" else {}
     optimiser = torch.optim.AdamW(net.parameters(), lr=a.rate, weight_decay=1e-4, **fused)
     learner = torch.compile(net) if a.compile else net
-    pool = Pool(a.pool, a.size, device) if a.again else None
+    pool = Pool(a.pool) if a.again else None
     start, step, mean = time.time(), 0, None
 
     def learn(batch):
@@ -122,9 +122,7 @@ def main():
             scene, *maps = draw(a, device)
         for _ in range(a.shots):
             with torch.no_grad():
-                # A number that is none, once in thousands of scenes, would spoil the net for good.
                 batch = photograph(a, scene, turned(maps, int(torch.randint(8, (1,)))))
-                batch = [torch.nan_to_num(t, 0.5, 1, 0).clamp(0, 12) for t in batch]
             if a.look and step == 0:
                 look(batch, a.look)
             learn(batch)
@@ -154,6 +152,7 @@ def resume(net, path, pictures):
     stored = {t.name: torch.tensor(numpy_helper.to_array(t).astype("float32")) for t in graph.initializer}
     for name in [n for n in stored if n.endswith("_8")]:
         stored[name[:-2]] = stored[name] * stored[name[:-2] + "_unit"]
+    stored.update({name[:-3]: t for name, t in stored.items() if name.endswith("_16")})
     nodes = iter([n for n in graph.node if n.op_type == "Conv"])
     after = {}
     for block in net.modules():
@@ -229,9 +228,12 @@ def turned(maps, k):
 def photograph(a, scene, maps):
     """Takes a picture of what was drawn; one sheet gives several, each under its own light and by its own camera."""
     if a.what != "base":
-        return (shoot(scene.lit(maps[0]), (0.4, 1.0)), *maps[1:])
-    shrink = torch.nn.functional.avg_pool2d
-    return shrink(shoot(maps[0], (0.6, 1.0)), 2), shrink(maps[1], 2)
+        batch = (shoot(scene.lit(maps[0]), (0.3, 1.0)), *maps[1:])
+    else:
+        shrink = torch.nn.functional.avg_pool2d
+        batch = shrink(shoot(maps[0], (0.6, 1.0)), 2), shrink(maps[1], 2)
+    # A number that is none, once in thousands of scenes, would spoil the net for good.
+    return [torch.nan_to_num(t, 0.5, 1, 0).clamp(0, 12) for t in batch]
 
 
 def make(a, device):
