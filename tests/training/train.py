@@ -3,12 +3,15 @@ Trains the nets and writes them as ONNX.
 
     torchrun --nproc_per_node=2 train.py sheet OUT.onnx --minutes 13 --seed 32 --size 640 --batch 16 --shots 4 --again 2 \
         --pool 6000 --rate 2.5e-3 --rooms rooms.npy --compile
-    python3 train.py base OUT.onnx --minutes 4.3 --seed 2
+    torchrun --nproc_per_node=2 train.py base OUT.onnx --weights base.onnx --minutes 4.5 --seed 62 --size 512 --batch 32 --shots 2 \
+        --again 3 --pool 8000 --rate 2e-3 --rooms rooms.npy --compile
 
 public/models/sheet.onnx is what the first of these had learned after 8000 steps, 6 of its 13 minutes on two H200s: the machine
-was lost then, before the rate had fallen to nothing; it would gain by learning to the end. sheet2.onnx and base.onnx come from
-these scripts as they stood before: sheet2 at commit 06dfe99 (its train.py says how), base at commit 0511b7d, "Train both nets
-longer", 2600 steps on one H100. Learning stops by the clock, so another machine gives other weights of the same kind.
+was lost then, before the rate had fallen to nothing; it would gain by learning to the end. sheet2.onnx comes from these scripts
+as they stood before, at commit 06dfe99 (its train.py says how). base.onnx is what the second learned in its 4.5 minutes on two
+H200s, going on from the base.onnx of commit 0511b7d (2600 steps on one H100, --minutes 4.3 --seed 2); its normalisations were
+then taken anew over unseen pictures, the weights at rest. Learning stops by the clock, so another machine gives other weights
+of the same kind.
 
 Needs PyTorch 2 and onnx with a CUDA device (a CPU works for a smoke run: --size 128 --batch 2 --steps 3). All pictures are
 made on the fly by scene.py and camera.py from the seed; the only photographs that enter are the panoramas that foil mirrors
