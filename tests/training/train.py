@@ -1,13 +1,13 @@
 """
 Trains the nets and writes them as ONNX.
 
-    torchrun --nproc_per_node=2 train.py sheet OUT.onnx --minutes 13 --seed 32 --size 640 --batch 16 --shots 4 --again 2 \
-        --pool 6000 --rate 2.5e-3 --rooms rooms.npy --compile
+    torchrun --nproc_per_node=2 train.py sheet OUT.onnx --weights sheet.onnx --minutes 22 --seed 61 --size 640 --batch 16 --shots 4 \
+        --again 2 --pool 6000 --rate 2e-3 --rooms rooms.npy --compile
     torchrun --nproc_per_node=2 train.py base OUT.onnx --weights base.onnx --minutes 4.5 --seed 62 --size 512 --batch 32 --shots 2 \
         --again 3 --pool 8000 --rate 2e-3 --rooms rooms.npy --compile
 
-public/models/sheet.onnx is what the first of these had learned after 8000 steps, 6 of its 13 minutes on two H200s: the machine
-was lost then, before the rate had fallen to nothing; it would gain by learning to the end. sheet2.onnx comes from these scripts
+public/models/sheet.onnx is what the first of these had learned after its 22 minutes, 31,400 steps on two H200s, going on from the
+sheet.onnx of commit baf748e (8000 steps from nothing: --minutes 13, broken off after 6, --seed 32 --rate 2.5e-3). sheet2.onnx comes from these scripts
 as they stood before, at commit 06dfe99 (its train.py says how). base.onnx is what the second learned in its 4.5 minutes on two
 H200s, going on from the base.onnx of commit 0511b7d (2600 steps on one H100, --minutes 4.3 --seed 2); its normalisations were
 then taken anew over unseen pictures, the weights at rest. Learning stops by the clock, so another machine gives other weights

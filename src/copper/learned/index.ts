@@ -4,13 +4,13 @@ import { planesOf } from '../../engine/planes.ts';
 import type { RgbPicture } from '../../engine/planes.ts';
 import { scaleTo } from '../../engine/scale.ts';
 import type { SquaredSheet } from '../../sheet/index.ts';
-import { meanOdds } from './meanOdds.ts';
 import { double, halve } from './halve.ts';
+import { meanOdds } from './meanOdds.ts';
 import { openThinGaps } from './thinGaps.ts';
 import { tiles } from './tiles.ts';
 import type { Tile } from './tiles.ts';
 
-/** What the trained net says of each pixel of a sheet: chances 0..255, row-major, width*height of the sheet. */
+/** What the trained nets say of each pixel of a sheet: chances 0..255, row-major, width*height of the sheet. */
 export interface LearnedCopper {
   copper: Uint8Array;
   lamp: Uint8Array;
@@ -22,51 +22,72 @@ const netPxPerMm = 10;
 const names = ['copper', 'lamp', 'cell'] as const;
 
 /**
- * Visible copper, lamp bodies and cells as a small trained net sees them (made by tests/training/).
+ * Visible copper, lamp bodies and cells as small trained nets see them (made by tests/training/).
  * Any sheet size: large ones are read in overlapping windows, other scales are brought to 10 px/mm and back.
  * @throws FoilproofError when the net cannot be loaded
  */
 export async function seeCopperLearned(sheet: SquaredSheet): Promise<LearnedCopper> {
-  if (Math.abs(sheet.pxPerMm / netPxPerMm - 1) < 0.02) return readThrice(sheet);
+  if (Math.abs(sheet.pxPerMm / netPxPerMm - 1) < 0.02) return look(sheet);
   const ratio = netPxPerMm / sheet.pxPerMm;
   const size = { width: Math.round(sheet.width * ratio), height: Math.round(sheet.height * ratio) };
-  const seen = await readThrice({ ...size, rgb: scaleTo(sheet.rgb, 3, sheet, size) });
+  const seen = await look({ ...size, rgb: scaleTo(sheet.rgb, 3, sheet, size) });
   for (const name of names) seen[name] = scaleTo(seen[name], 1, size, sheet);
   return seen;
 }
 
-/** The say of each reading in what comes out. */
-const shares = { near: 0.4, far: 0.3, other: 0.3 };
 /**
- * The least chance of copper that the far look and the other net may give: narrow strips are lost to the one, foil in a look
- * that it never learned to the other, so both speak for copper more than against it.
+ * The readings: the scale at which the sheet is shown to a net, and the say of each in what comes out. Seen smaller, the net
+ * looks further round and misses fine things; the other net learned from other scenes, so what they err in differs. Foil in a
+ * look that it never learned is lost to the other net: the least chance of copper that it may give is `least` of 255.
  */
-const least = 30;
+const looks = {
+  near: { net: 'sheet.onnx', scale: 1, share: 0.3 },
+  mid: { net: 'sheet.onnx', scale: 0.7, share: 0.25 },
+  far: { net: 'sheet.onnx', scale: 0.5, share: 0.25 },
+  other: { net: 'sheet2.onnx', scale: 1, share: 0.2, least: 30 },
+};
 
-/**
- * Three readings: the sheet by one net at full scale and halved, where it is seen twice as far, and at full scale by another
- * net that learned from other scenes. What they err in differs. Those at full scale keep thin gaps open.
- */
-async function readThrice(picture: RgbPicture): Promise<LearnedCopper> {
+/** The mean of all looks; those at full scale keep thin gaps open. */
+async function look(picture: RgbPicture): Promise<LearnedCopper> {
   const { width, height } = picture;
-  const half = halve(picture);
-  const far = await read('sheet.onnx', half);
-  const near = await read('sheet.onnx', picture);
-  const other = await read('sheet2.onnx', picture);
+  const far = await readAt(looks.far, picture);
+  const mid = await readAt(looks.mid, picture);
+  const other = await readAt(looks.other, picture);
+  const seen = await readAt(looks.near, picture);
   const fine = meanOdds([
-    { chances: near.copper, share: shares.near },
-    { chances: other.copper, share: shares.other },
+    { chances: seen.copper, share: looks.near.share },
+    { chances: other.copper, share: looks.other.share },
   ]);
   for (const name of names) {
-    const floor = name === 'copper' ? least : 0;
-    near[name] = meanOdds([
-      { chances: near[name], share: shares.near },
-      { chances: double(far[name], half, picture), share: shares.far, least: floor },
-      { chances: other[name], share: shares.other, least: floor },
+    seen[name] = meanOdds([
+      { chances: seen[name], share: looks.near.share },
+      { chances: mid[name], share: looks.mid.share },
+      { chances: far[name], share: looks.far.share },
+      { chances: other[name], share: looks.other.share, least: name === 'copper' ? looks.other.least : 0 },
     ]);
   }
-  openThinGaps(near.copper, fine, width, height, netPxPerMm);
-  return near;
+  openThinGaps(seen.copper, fine, width, height, netPxPerMm);
+  return seen;
+}
+
+/** One reading, brought back to the picture's own size. */
+async function readAt(
+  { net, scale }: { net: string; scale: number },
+  picture: RgbPicture,
+): Promise<LearnedCopper> {
+  if (scale === 1) return read(net, picture);
+  const halved = scale === 0.5;
+  const smaller = halved ? halve(picture) : shrink(picture, scale);
+  const seen = await read(net, smaller);
+  for (const name of names)
+    seen[name] = halved ? double(seen[name], smaller, picture) : scaleTo(seen[name], 1, smaller, picture);
+  return seen;
+}
+
+function shrink(picture: RgbPicture, scale: number): RgbPicture {
+  const width = Math.max(1, Math.round(picture.width * scale));
+  const height = Math.max(1, Math.round(picture.height * scale));
+  return { width, height, rgb: scaleTo(picture.rgb, 3, picture, { width, height }) };
 }
 
 async function read(weights: string, picture: RgbPicture): Promise<LearnedCopper> {
