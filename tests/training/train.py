@@ -7,11 +7,11 @@ Trains the nets and writes them as ONNX.
         --again 3 --pool 8000 --rate 2e-3 --rooms rooms.npy --compile
 
 public/models/sheet.onnx is what the first of these had learned after its 22 minutes, 31,400 steps on two H200s, going on from the
-sheet.onnx of commit baf748e (8000 steps from nothing: --minutes 13, broken off after 6, --seed 32 --rate 2.5e-3). sheet2.onnx comes from these scripts
-as they stood before, at commit 06dfe99 (its train.py says how). base.onnx is what the second learned in its 4.5 minutes on two
-H200s, going on from the base.onnx of commit 0511b7d (2600 steps on one H100, --minutes 4.3 --seed 2); its normalisations were
-then taken anew over unseen pictures, the weights at rest. Learning stops by the clock, so another machine gives other weights
-of the same kind.
+sheet.onnx of commit baf748e (8000 steps from nothing: --minutes 13, broken off after 6, --seed 32 --rate 2.5e-3). sheet2.onnx
+comes from these scripts as they stood before, at commit 06dfe99 (its train.py says how). base.onnx is what the second learned in
+its 4.5 minutes on two H200s, going on from the base.onnx of commit 0511b7d (2600 steps on one H100, --minutes 4.3 --seed 2); its
+normalisations were then taken anew over unseen pictures, the weights at rest. Learning stops by the clock, so another machine
+gives other weights of the same kind.
 
 Needs PyTorch 2 and onnx with a CUDA device (a CPU works for a smoke run: --size 128 --batch 2 --steps 3). All pictures are
 made on the fly by scene.py and camera.py from the seed; the only photographs that enter are the panoramas that foil mirrors
