@@ -37,14 +37,13 @@ export async function seeCopperLearned(sheet: SquaredSheet): Promise<LearnedCopp
 
 /**
  * The readings: the scale at which the sheet is shown to a net, and the say of each in what comes out. Seen smaller, the net
- * looks further round and misses fine things; the other net learned from other scenes, so what they err in differs. Foil in a
- * look that it never learned is lost to the other net: the least chance of copper that it may give is `least` of 255.
+ * looks further round and misses fine things; the other net learned from other scenes, so what they err in differs.
  */
 const looks = {
   near: { net: 'sheet.onnx', scale: 1, share: 0.3 },
   mid: { net: 'sheet.onnx', scale: 0.7, share: 0.25 },
   far: { net: 'sheet.onnx', scale: 0.5, share: 0.25 },
-  other: { net: 'sheet2.onnx', scale: 1, share: 0.2, least: 30 },
+  other: { net: 'sheet2.onnx', scale: 1, share: 0.2 },
 };
 
 /** The mean of all looks; those at full scale keep thin gaps open. */
@@ -63,7 +62,7 @@ async function look(picture: RgbPicture): Promise<LearnedCopper> {
       { chances: seen[name], share: looks.near.share },
       { chances: mid[name], share: looks.mid.share },
       { chances: far[name], share: looks.far.share },
-      { chances: other[name], share: looks.other.share, least: name === 'copper' ? looks.other.least : 0 },
+      { chances: other[name], share: looks.other.share },
     ]);
   }
   openThinGaps(seen.copper, fine, width, height, netPxPerMm);

@@ -1,10 +1,9 @@
 import { chanceOf, logOddsOf } from '../byteOdds.ts';
 
-/** One reading of a picture among several: chances 0..255, its share of the say, and the least chance that it may give. */
+/** One reading of a picture among several: chances 0..255 and its share of the say. */
 export interface Say {
   chances: Uint8Array;
   share: number;
-  least?: number;
 }
 
 /**
@@ -13,8 +12,8 @@ export interface Say {
  */
 export function meanOdds(says: readonly Say[]): Uint8Array {
   const whole = says.reduce((sum, { share }) => sum + share, 0);
-  const odds = says.map(({ share, least = 0 }) =>
-    Float32Array.from({ length: 256 }, (_, v) => (share / whole) * logOddsOf(Math.max(v, least))),
+  const odds = says.map(({ share }) =>
+    Float32Array.from({ length: 256 }, (_, v) => (share / whole) * logOddsOf(v)),
   );
   const out = new Uint8Array(says[0].chances.length);
   for (let k = 0; k < out.length; k++) {
