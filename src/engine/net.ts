@@ -15,5 +15,7 @@ export interface Runner {
 
 /** A runner that can be given up; what it held is given back then. */
 export interface QuickRunner extends Runner {
+  /** It is wanted however slow it is: a test's. */
+  untimed?: boolean;
   close(): Promise<void>;
 }

@@ -1,3 +1,4 @@
+import { asFast } from './asFast.ts';
 import type { Net, QuickRunner, Runner } from './net.ts';
 import { sameAnswer } from './sameAnswer.ts';
 
@@ -5,7 +6,7 @@ export interface Nets {
   /** Opens a net once; later calls give the same one. */
   open(file: string): Promise<Net>;
   /**
-   * Lets a quick runner take over each net, open by now or later, once it has answered as the sure one does. At its first
+   * Lets a quick runner take over each net, open by now or later, once it has answered as the sure one does, and no slower. At its first
    * failure, of whatever kind, it is given up for good, and what it failed in is asked of the sure one.
    * @returns whether it has taken over all that is open
    */
@@ -28,8 +29,13 @@ interface Lead {
 /**
  * Nets on a runner that is sure, and on a quick one while that holds good.
  * @param weightsOf reads a file of weights
+ * @param now a clock, ms
  */
-export function netsOn(sureRunner: Runner, weightsOf: (file: string) => Promise<Uint8Array>): Nets {
+export function netsOn(
+  sureRunner: Runner,
+  weightsOf: (file: string) => Promise<Uint8Array>,
+  now: () => number = () => performance.now(),
+): Nets {
   const nets = new Map<string, Promise<Opened>>();
   let lead: Lead | undefined;
 
@@ -49,6 +55,7 @@ export function netsOn(sureRunner: Runner, weightsOf: (file: string) => Promise<
     try {
       const quick = await by.runner.open(await weightsOf(net.file));
       await sameAnswer(quick, net.sure);
+      if (!by.runner.untimed) await asFast(quick, net.sure, now);
       by.taken.set(net, quick);
     } catch {
       giveUp(by);

@@ -21,5 +21,9 @@ export const onnxPlaces: OnnxPlaces = {
     if (!response.ok) throw new Error(`${response.status} ${response.statusText}`.trim());
     return new Uint8Array(await response.arrayBuffer());
   },
-  gpu: async (choice) => ((await gpuHere(choice)) ? (await import('./onnxGpu.ts')).gpuRunner() : undefined),
+  async gpu(choice) {
+    if (!(await gpuHere(choice))) return undefined;
+    const { gpuRunner } = await import('./onnxGpu.ts');
+    return { ...gpuRunner(), untimed: choice?.played };
+  },
 };

@@ -22,7 +22,7 @@ function quickOf(open: () => Promise<Net>): QuickRunner & { closed: number } {
 }
 
 async function opened(quick: QuickRunner) {
-  const nets = netsOn(sure, weightsOf);
+  const nets = netsOn(sure, weightsOf, () => 0);
   const [one, other] = await Promise.all(files.map(nets.open));
   const taken = await nets.quicken(async () => quick);
   return { nets, one, other, taken };
@@ -58,6 +58,35 @@ describe('a quick runner', () => {
     expect(taken).toBe(false);
     for (const net of [one, other]) expect(await net.run(planes, 1, 1)).toEqual(planes);
     expect(quick.closed).toBe(1);
+  });
+
+  test.each([
+    { itsMs: 30, first: 900, taken: true },
+    { itsMs: 210, first: 210, taken: false },
+  ])(
+    'that takes $itsMs ms, at first $first, where the sure one takes 200 takes over: $taken',
+    async (pace) => {
+      let clock = 0;
+      const lasting = (ms: () => number): Net => ({
+        run: async (asked) => {
+          // The small picture that the answers are compared on is not timed.
+          if (asked.length > 3 * width * height) clock += ms();
+          return asked;
+        },
+      });
+      let asked = 0;
+      const quick = quickOf(async () => lasting(() => (asked++ ? pace.itsMs : pace.first)));
+      const nets = netsOn({ open: async () => lasting(() => 200) }, weightsOf, () => clock);
+      await nets.open('sheet.onnx');
+      expect(await nets.quicken(async () => quick)).toBe(pace.taken);
+      expect(quick.closed).toBe(pace.taken ? 0 : 1);
+    },
+  );
+
+  test('that is wanted however slow it is is not timed', async () => {
+    const nets = netsOn(sure, weightsOf, () => Promise.reject(new Error('asked for the time')) as never);
+    await nets.open('sheet.onnx');
+    expect(await nets.quicken(async () => ({ ...quickOf(async () => adding(0)), untimed: true }))).toBe(true);
   });
 
   test.each<[string, Net['run']]>([
