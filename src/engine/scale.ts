@@ -8,44 +8,59 @@ export function scaleTo(
   from: { width: number; height: number },
   to: { width: number; height: number },
 ): Uint8Array {
-  const narrow = new Float32Array(to.width * from.height * channels);
-  weights(from.width, to.width).forEach((taps, i) => {
-    for (const [x, share] of taps) {
-      for (let j = 0; j < from.height; j++) {
-        const o = (j * to.width + i) * channels;
-        const p = (j * from.width + x) * channels;
-        for (let c = 0; c < channels; c++) narrow[o + c] += share * data[p + c];
+  const across = tapsOf(from.width, to.width);
+  const down = tapsOf(from.height, to.height);
+  const length = to.width * channels;
+  const narrow = new Float32Array(length * from.height);
+  for (let j = 0, o = 0; j < from.height; j++) {
+    for (let i = 0; i < to.width; i++) {
+      for (let c = 0; c < channels; c++, o++) {
+        let sum = 0;
+        for (let n = across.first[i]; n < across.first[i + 1]; n++)
+          sum += across.share[n] * data[(j * from.width + across.place[n]) * channels + c];
+        narrow[o] = sum;
       }
     }
-  });
-  const out = new Uint8Array(to.width * to.height * channels);
-  const length = to.width * channels;
+  }
+  const out = new Uint8Array(length * to.height);
   const row = new Float32Array(length);
-  weights(from.height, to.height).forEach((taps, j) => {
+  for (let j = 0; j < to.height; j++) {
     row.fill(0.5);
-    for (const [y, share] of taps) {
-      for (let n = 0, p = y * length; n < length; n++, p++) row[n] += share * narrow[p];
+    for (let n = down.first[j]; n < down.first[j + 1]; n++) {
+      const share = down.share[n];
+      for (let k = 0, p = down.place[n] * length; k < length; k++, p++) row[k] += share * narrow[p];
     }
     out.set(row, j * length);
-  });
+  }
   return out;
 }
 
-/** For each target pixel the source pixels under it and their shares; a triangle at least one source pixel wide. */
-function weights(from: number, to: number): [number, number][][] {
+/** Source pixels and their shares; those of target pixel k stand from `first[k]` to before `first[k + 1]`. */
+interface Taps {
+  first: Int32Array;
+  place: Int32Array;
+  share: Float32Array;
+}
+
+/** For each target pixel the source pixels under it: a triangle at least one source pixel wide. */
+function tapsOf(from: number, to: number): Taps {
   const ratio = from / to;
   const reach = Math.max(1, ratio);
-  return Array.from({ length: to }, (_, k) => {
+  const first = new Int32Array(to + 1);
+  const place: number[] = [];
+  const share: number[] = [];
+  for (let k = 0; k < to; k++) {
     const middle = (k + 0.5) * ratio - 0.5;
-    const taps = new Map<number, number>();
     let total = 0;
     for (let s = Math.ceil(middle - reach); s <= middle + reach; s++) {
       const weight = 1 - Math.abs(s - middle) / reach;
       if (weight <= 0) continue;
-      const place = Math.min(from - 1, Math.max(0, s));
-      taps.set(place, (taps.get(place) ?? 0) + weight);
+      place.push(Math.min(from - 1, Math.max(0, s)));
+      share.push(weight);
       total += weight;
     }
-    return [...taps].map(([place, weight]): [number, number] => [place, weight / total]);
-  });
+    for (let n = first[k]; n < place.length; n++) share[n] /= total;
+    first[k + 1] = place.length;
+  }
+  return { first, place: Int32Array.from(place), share: Float32Array.from(share) };
 }
