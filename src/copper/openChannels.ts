@@ -60,11 +60,12 @@ export function openChannels(
 /**
  * Copper must differ from paper by so much in L*a*b* before the colour tells, and what lies across must be so far on the
  * way from the paper's colour to the strips': on path-traced photographs paper was at 0.05 to 0.2, foil at 0.8 and over.
- * Over the last L* the picture is burnt out, and all looks alike.
+ * Over the last L* the picture is burnt out, and all looks alike, unless the paper is darker by so much: then foil shines.
  */
 const tells = 15;
 const onTheWay = 0.6;
 const burnt = 95;
+const outshines = 8;
 
 /** Whether the doubtful copper has the strips' colour and not the paper's. */
 function looksLaid(
@@ -79,7 +80,8 @@ function looksLaid(
   const y = originMm[1] + (Math.floor(place / width) + 0.5) / pxPerMm;
   const round = lamps(x, y) ? undefined : paperRound(channel, mask.filled, sheet);
   const own = medianLab(channel, sheet);
-  if (!round || own[0] > burnt) return false;
+  if (!round) return false;
+  if (own[0] > burnt) return round.rim < burnt - outshines;
   const paper = [round.L, round.a, round.b];
   const way = medianLab(copperRound(channel, mask), sheet).map((v, c) => v - paper[c]);
   const length = Math.hypot(...way);

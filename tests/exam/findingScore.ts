@@ -71,7 +71,7 @@ export function scoreFindings(said: Said[], faults: TrueFault[], excused: TrueFa
       continue;
     }
     const explained = [...faults, ...excused].some((f) => distance(f.path, s.at) <= toleranceMm);
-    if (explained) continue;
+    if (explained || (s.kind === 'shorted-cell' && excused.some(({ kind }) => kind === s.kind))) continue;
     kindScore(s.kind).falsely++;
     judged.push({ ...s, right: false });
   }

@@ -4,6 +4,7 @@ import type { Card, CardInput } from '../../src/card/index.ts';
 import type { Homography, Point, Quad } from '../../src/geometry/index.ts';
 import { applyHomography, invertHomography } from '../../src/sheet/index.ts';
 import type { Entry, TrueFault } from './entry.ts';
+import { distance } from './findingScore.ts';
 import { readBinary } from './picture.ts';
 
 /** The layout `tape-exam/1`: NAME.jpg, NAME_question.json, NAME.json, NAME_rect_mask.png, NAME_rect_valid.png. */
@@ -63,6 +64,7 @@ const truthSchema = z.object({
     lamps: z.array(z.object({ id: z.string(), c_mm: point })),
     pad_component: z.record(z.string(), z.string().nullable()),
     seams: z.array(z.object({ x_mm: z.number(), y_mm: z.number() })),
+    strips: z.array(z.object({ net: z.string().optional(), path: z.array(point).optional() })).default([]),
   }),
   faults: z.array(
     z.object({
@@ -102,7 +104,7 @@ export async function readRenderEntry(stem: string, name: string, json: JsonRead
     k1: k1Of(truth),
     mask: { frame: 'base', width: mask.width, height: mask.height, copper: mask.data, valid: valid.data },
     faults: truth.faults.map(faultOf),
-    excused: bareLamps(truth),
+    excused: [...bareLamps(truth), ...bothUnderCell(question, truth)],
     seams: truth.asbuilt.seams.map((s) => [s.x_mm, s.y_mm]),
     conditions: {
       paper: truth.settings.paper,
@@ -129,6 +131,21 @@ function bareLamps(truth: Truth): TrueFault[] {
   return truth.asbuilt.lamps
     .filter((l) => bare(l.id))
     .map((l) => ({ kind: 'lamp-off-strip', path: [l.c_mm] }));
+}
+
+/** The cell's radius as drawn, mm. */
+const cellMm = 10;
+
+/**
+ * Some sets lay strips of both nets on the base under the cell and call it no fault: the cell's lower face would short
+ * them, so who says so is not wrong.
+ */
+function bothUnderCell({ taps }: Question, truth: Truth): TrueFault[] {
+  if (!taps.cell) return [];
+  const at = toMm(truth)(taps.cell.c_px);
+  const under = truth.asbuilt.strips.filter(({ path }) => path && distance(path, at) < cellMm);
+  if (new Set(under.map(({ net }) => net)).size < 2) return [];
+  return [{ kind: 'shorted-cell', path: [at] }];
 }
 
 /** The maker's card: taps brought to mm by the true camera, the plan as drawn. */

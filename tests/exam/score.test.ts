@@ -50,4 +50,11 @@ describe('Finding scores', () => {
     expect(kinds).toEqual([{ kind: 'missing-strip', found: 0, missed: 1, falsely: 0 }]);
     expect(missed).toHaveLength(1);
   });
+
+  it('a shorted cell is no false alarm where strips of both nets truly lie under it; elsewhere it is', () => {
+    const under = [{ kind: 'shorted-cell' as const, path: [[50, 0]] as [number, number][] }];
+    expect(scoreFindings([said('shorted-cell', 57)], [], under).judged).toEqual([]);
+    expect(scoreFindings([said('shorted-cell', 57)], [], []).kinds[0].falsely).toBe(1);
+    expect(scoreFindings([said('gap', 57)], [], under).kinds[0].falsely).toBe(1);
+  });
 });

@@ -9,7 +9,7 @@ import { lengthOf } from '../strip/ribbon.ts';
 import { extraCopper } from './extra.ts';
 import { shiftedLamps } from './lampPlaces.ts';
 import { ownership } from './ownership.ts';
-import type { Cover } from './standing.ts';
+import { LEAST_SHIFT_MM, type Cover } from './standing.ts';
 import { standingsOf } from './standings.ts';
 import type { PlanComparison, StripStanding } from './types.ts';
 
@@ -39,7 +39,7 @@ export function comparePlan(traced: Traced, card: Card): PlanComparison {
     progress: { laid, of: strips.length },
     halfBuilt,
     findings: [
-      ...standings.flatMap((standing, k) => stripFinding(strips[k], standing, halfBuilt)),
+      ...standings.flatMap((standing, k) => stripFinding(strips[k], standing, halfBuilt, standings)),
       ...extraStrips(traced, card, strips, standings),
       ...shiftedLamps(card),
     ].map(certain),
@@ -58,7 +58,32 @@ function coversOf({ lamps, cell }: Card): Cover[] {
   return cell ? [...covers, { at: cell.at, radiusMm: cellTable[cell.kind].diameterMm / 2 + 0.5 }] : covers;
 }
 
-function stripFinding(strip: PlanStrip, { standing, shiftMm }: StripStanding, halfBuilt: boolean): Finding[] {
+/**
+ * Evidence of a shift: a small one may be the sheet's own bow, one of this many mm and more is the strip's. Where as many
+ * strips lie off alike, within so many mm of each other, the sheet is bowed or its corners are off.
+ */
+const SURE_SHIFT_MM = 2.4;
+const ALIKE = { strips: 3, mm: 1.5 };
+const DOUBTFUL = 0.3;
+const SURE = 0.9;
+
+function shiftEvidence({ shiftMm: [dx, dy] }: StripStanding, all: readonly StripStanding[]): number {
+  const alike = all.filter(
+    ({ standing, shiftMm }) =>
+      standing === 'shifted' && Math.hypot(shiftMm[0] - dx, shiftMm[1] - dy) <= ALIKE.mm,
+  );
+  if (alike.length >= ALIKE.strips) return DOUBTFUL;
+  const over = (Math.hypot(dx, dy) - LEAST_SHIFT_MM) / (SURE_SHIFT_MM - LEAST_SHIFT_MM);
+  return DOUBTFUL + (SURE - DOUBTFUL) * Math.min(1, Math.max(0, over));
+}
+
+function stripFinding(
+  strip: PlanStrip,
+  own: StripStanding,
+  halfBuilt: boolean,
+  all: readonly StripStanding[],
+): Finding[] {
+  const { standing, shiftMm } = own;
   const at = middleOf(strip.path);
   const common = { lamps: [], nets: [strip.net], sheet: strip.on };
   if (standing === 'shifted') {
@@ -69,7 +94,7 @@ function stripFinding(strip: PlanStrip, { standing, shiftMm }: StripStanding, ha
         kind: 'shifted-strip',
         at: [at[0] + dxMm, at[1] + dyMm],
         sizeMm: Math.hypot(dxMm, dyMm),
-        certainty: 0.9,
+        certainty: shiftEvidence(own, all),
         weight: 'check',
         facts: { strip: strip.id, dxMm, dyMm },
       },

@@ -20,7 +20,7 @@ const FINE_MM = 0.1;
 /** Paper is asked for this far beyond a strip's edge. */
 const BESIDE_MM = 0.6;
 /** Nearer than this a strip is where the plan has it. */
-const LEAST_SHIFT_MM = 1.2;
+export const LEAST_SHIFT_MM = 1.2;
 const LAID = 0.75;
 const ABSENT = 0.35;
 /** A shift must explain this much more than the planned place does. */
@@ -29,6 +29,8 @@ const MIDDLE = 1;
 const LEAST_SEEN = 4;
 /** A strip of which the photograph shows less is not told. */
 const LEAST_SHARE = 0.25;
+/** What a mm of a shift must explain: a strip moved along itself looks nearly the same. */
+const WAY_COST = 0.04;
 /** So well in place that no search is needed. */
 const PLAIN = 0.85;
 
@@ -123,14 +125,14 @@ function readingOf(probes: Probe[], move: Point, others: (p: Point) => boolean, 
   return { move, inside: seen ? middle / seen : 0, score, seen };
 }
 
-/** Coarse search over a square, then finely round the best; a longer way costs a little, so that no move is made in vain. */
+/** Coarse search over a square, then finely round the best; each mm of the way costs, so that none is made along the strip in vain. */
 function bestMove(read: (move: Point) => Reading): Reading {
   const rough = search(read, [0, 0], SEARCH_MM, COARSE_MM);
   return search(read, rough.move, COARSE_MM, FINE_MM);
 }
 
 function search(read: (move: Point) => Reading, round: Point, reach: number, step: number): Reading {
-  const worth = (r: Reading) => r.score - 0.01 * Math.hypot(...r.move);
+  const worth = (r: Reading) => r.score - WAY_COST * Math.hypot(...r.move);
   let best = read(round);
   const n = Math.round(reach / step);
   for (let j = -n; j <= n; j++) {
