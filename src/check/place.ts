@@ -1,7 +1,7 @@
 import type { Card } from '../card/index.ts';
 import { scaleWithin } from '../geometry/index.ts';
 import type { Photo } from '../photo/index.ts';
-import { findOutline, seeBow, squareUp, turnCorners } from '../sheet/index.ts';
+import { findOutline, seeBow, squareUp, turnOutline } from '../sheet/index.ts';
 import type { Outline, SquaredSheet } from '../sheet/index.ts';
 import { baseMap } from '../sheet/learned/index.ts';
 import { colourOn } from './colourOn.ts';
@@ -40,7 +40,7 @@ async function found(photo: Photo, card: Card, { learned }: CheckOptions): Promi
   const outline = await findOutline(photo, sizeOf(card), { baseMap: map });
   if (!outline) return handlesOnly(photo);
   const upright = tellsTurn(card) ? turned(photo, card, outline) : outline;
-  return upright.certainty < sureOutline ? upright : seeBow(photo, upright, sizeOf(card));
+  return upright.certainty < sureOutline ? { ...upright, bow: undefined } : upright;
 }
 
 /** No base was seen: corners to start dragging from, and no certainty at all. */
@@ -59,8 +59,7 @@ function turned(photo: Photo, card: Card, outline: Outline): Outline {
   const { turn, lead } = bestTurn(card, colourOn(photo, outline, sizeOf(card)));
   const sure = Math.min(1, Math.max(0, lead / clearLead));
   return {
-    ...outline,
-    cornersPx: turnCorners(outline.cornersPx, turn),
+    ...turnOutline(outline, turn),
     certainty: outline.certainty * (0.4 + 0.6 * sure),
   };
 }

@@ -21,8 +21,8 @@ const leastMm = 0.35;
 /** And it must stray by so many times what the edge scatters about its curve. */
 const aboveScatter = 2.5;
 
-/** Swing that a crease may leave on a straight side, and the most that a side may stray, mm. */
-const mostSwing = 1.2;
+/** Swing to and fro that a crease may leave on a straight side, and the most that a side may stray, mm. */
+const mostSwing = 5.2;
 const mostMm = 4;
 
 type Size = { width: number; height: number };
@@ -67,6 +67,21 @@ export function bent({ top, right, bottom, left }: Bow, { width, height }: Size,
     y + (1 - v) * bendAt(top, u) + v * bendAt(bottom, u),
   ];
 }
+
+/** The bow of the same sheet when its corners begin `turns` further on, clockwise, as `turnCorners` has them. */
+export function turnBow(bow: Bow, turns: number): Bow {
+  const inward = inwardBends(bow);
+  const [a, b, c, d] = [0, 1, 2, 3].map((side) => inward[(side + turns) % 4]);
+  return { top: a, right: negated(b), bottom: negated(reversed(c)), left: reversed(d) };
+}
+
+/** Each side as it strays inwards, along its own clockwise way: then all four are alike. Sides 0-1, 1-2, 2-3, 3-0. */
+export function inwardBends({ top, right, bottom, left }: Bow): Bend[] {
+  return [top, negated(right), reversed(negated(bottom)), reversed(left)];
+}
+
+const negated = ([a, b]: Bend): Bend => [-a, -b];
+const reversed = ([a, b]: Bend): Bend => [a, -b];
 
 /** The most that any side strays, mm. */
 export function mostBow(bow: Bow): number {

@@ -15,6 +15,7 @@ export { squareUp } from './squareUp.ts';
 export type { SquareUpOptions } from './squareUp.ts';
 export type { Outline, SquaredSheet } from './types.ts';
 export { seeBow } from './seeBow.ts';
+export { turnOutline } from './turnOutline.ts';
 export { findOutline } from './outline/findOutline.ts';
 export type { FindOptions } from './outline/findOutline.ts';
 export { refineCorner } from './refineCorner.ts';

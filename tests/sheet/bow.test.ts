@@ -11,6 +11,7 @@ import {
   squareUp,
 } from '../../src/sheet/index.ts';
 import type { Bow, SquaredSheet } from '../../src/sheet/index.ts';
+import { turnBow } from '../../src/sheet/bow.ts';
 import { randomFrom } from '../generate/random.ts';
 
 const base = { width: 105, height: 148 };
@@ -146,5 +147,29 @@ describe('a sheet that is not flat', () => {
     expect(bowOf(truly, edgePoints(toPx, 0.7), base)).toBeUndefined();
     const none: Bow = { top: [0, 0], right: [0, 0], bottom: [0, 0], left: [0, 0] };
     expect(bent(none, base, [31.7, 90.2])).toEqual([31.7, 90.2]);
+  });
+});
+
+describe('turnBow', () => {
+  it('turned on with its corners, a bow bends every place of the sheet as before', () => {
+    const { width: w, height: h } = small;
+    const on = (turns: number, [x, y]: Point): Point =>
+      turns === 1 ? [y, w - x] : turns === 2 ? [w - x, h - y] : [h - y, x];
+    for (const turns of [1, 2, 3]) {
+      const size = turns === 2 ? small : { width: h, height: w };
+      const turnedBow = turnBow(bowed, turns);
+      for (const place of [
+        [5, 3],
+        [30, 0],
+        [60, 12],
+        [41, 40],
+        [0, 22],
+      ] as Point[]) {
+        const [x, y] = bent(turnedBow, size, on(turns, place));
+        const [u, v] = on(turns, bent(bowed, small, place));
+        expect(x).toBeCloseTo(u, 9);
+        expect(y).toBeCloseTo(v, 9);
+      }
+    }
   });
 });

@@ -122,7 +122,7 @@ describe('outsideEdge', () => {
   ];
 
   it('sees the border outside of a rule that was taken for it, and nothing outside of the border', () => {
-    expect(outsideEdge(ruledPaper(), down(487), 0, 8)).toBeGreaterThan(0.8);
-    expect(outsideEdge(ruledPaper(), down(500), 0, 8)).toBeLessThan(0.2);
+    expect(outsideEdge(ruledPaper(), { cornersPx: down(487), k1: 0 }, 8)).toBeGreaterThan(0.8);
+    expect(outsideEdge(ruledPaper(), { cornersPx: down(500), k1: 0 }, 8)).toBeLessThan(0.2);
   });
 });

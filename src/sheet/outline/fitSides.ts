@@ -1,5 +1,6 @@
 import type { Quad } from '../../geometry/index.ts';
 import type { Photo } from '../../photo/index.ts';
+import type { Bow } from '../bow.ts';
 import { distort, lensOf, undistort } from '../lens.ts';
 import { fitLine, meetLines } from './fitLine.ts';
 import type { FittedLine } from './fitLine.ts';
@@ -12,14 +13,17 @@ export interface FittedSides {
   k1: number;
   /** Share of each side's length on which its edge is seen where the line says, 0..1. */
   seen: readonly [number, number, number, number];
+  /** The same of the last fifth towards each end of each side, where the corners are: the least, and the mean. */
+  ends: readonly [least: number, mean: number];
   /** Median colour step across each side where seen, levels. */
   steps: readonly [number, number, number, number];
   /** 95th percentile distance of the seen edges from the lines, px. */
   residualPx: number;
-  points: EdgePoint[][];
+  /** How the sides bow; absent where they are straight. */
+  bow?: Bow;
 }
 
-const profiles = 140;
+export const profiles = 140;
 
 /**
  * Fits the four sides to the picture's own pixels: profiles across each side, a robust line each, and one lens term
@@ -97,6 +101,7 @@ function describe(photo: Photo, points: EdgePoint[][], fit: LensFit, near: numbe
   const distances: number[] = [];
   const seen: number[] = [];
   const steps: number[] = [];
+  const ends: number[] = [];
   points.forEach((side, i) => {
     const { nx, ny, rho } = fit.lines[i];
     const on = side.filter((p) => {
@@ -106,6 +111,7 @@ function describe(photo: Photo, points: EdgePoint[][], fit: LensFit, near: numbe
       return d < near;
     });
     seen.push(on.length / profiles);
+    ends.push(...endsSeen(on.map(({ along }) => along)));
     steps.push(median(on.map((p) => p.step)));
   });
   distances.sort((a, b) => a - b);
@@ -113,10 +119,24 @@ function describe(photo: Photo, points: EdgePoint[][], fit: LensFit, near: numbe
     cornersPx: fit.corners,
     k1: fit.k1,
     seen: seen as unknown as FittedSides['seen'],
+    ends: leastAndMean(ends),
     steps: steps as unknown as FittedSides['steps'],
     residualPx: distances[Math.floor(0.95 * (distances.length - 1))] ?? Infinity,
-    points,
   };
+}
+
+/** Profiles begin a twentieth from each end. */
+const inAnEnd = profiles * (0.15 / 0.9);
+
+/** Share of the profiles of the first and of the last fifth of a side on which its edge was seen, at shares `at` of its length. */
+export function endsSeen(at: number[]): [number, number] {
+  const first = at.filter((t) => t < 0.2).length;
+  const last = at.filter((t) => t > 0.8).length;
+  return [Math.min(1, first / inAnEnd), Math.min(1, last / inAnEnd)];
+}
+
+export function leastAndMean(shares: number[]): [number, number] {
+  return [Math.min(...shares), shares.reduce((s, v) => s + v, 0) / shares.length];
 }
 
 function median(values: number[]): number {

@@ -212,3 +212,18 @@ export function mergeScales(
   });
   return [...merged, ...coarse.filter((c) => !fine.some((f) => sameLine(f, c, width, height, 3)))];
 }
+
+/** Whether one line keeps within `off` px of another over the middle of the picture, and nearly to its direction. */
+export function runsAlong(
+  a: Line,
+  b: Line,
+  off: number,
+  { width, height }: { width: number; height: number },
+): boolean {
+  const dot = a.nx * b.nx + a.ny * b.ny;
+  if (Math.abs(dot) < 0.9945) return false;
+  const foot: Point = [b.nx * b.rho, b.ny * b.rho];
+  const t = -b.ny * (width / 2 - foot[0]) + b.nx * (height / 2 - foot[1]);
+  const [x, y] = [foot[0] - b.ny * t, foot[1] + b.nx * t];
+  return Math.abs(a.nx * x + a.ny * y - a.rho) < off;
+}

@@ -35,6 +35,28 @@ export function lookAcross(
   lens: Lens,
   plan: ProfilePlan,
 ): EdgePoint[] {
+  return crestsAcross(photo, quad, side, lens, plan, 1).flatMap(([strongest]) =>
+    strongest.onRim ? [] : [strongest],
+  );
+}
+
+/** An edge of a profile that has several, and whether it is only the rise towards one beyond the profile's end. */
+export interface Crest extends EdgePoint {
+  onRim: boolean;
+}
+
+/**
+ * The strongest edges on each profile across a side, the strongest first; else as `lookAcross`.
+ * @param most how many on each at most
+ */
+export function crestsAcross(
+  photo: Photo,
+  quad: Quad,
+  side: number,
+  lens: Lens,
+  plan: ProfilePlan,
+  most: number,
+): Crest[][] {
   const a = undistort(lens, quad[side]);
   const b = undistort(lens, quad[(side + 1) % 4]);
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
@@ -42,21 +64,22 @@ export function lookAcross(
   const inward: Point = [-along[1], along[0]];
   const n = 2 * (plan.reach + plan.depth) + 1;
   const profile = new Float32Array(3 * n);
-  const points: EdgePoint[] = [];
+  const crests: Crest[][] = [];
   const half = Math.min(4, Math.max(1, Math.round(plan.depth / 2)));
   for (let k = 0; k < plan.count; k++) {
     const share = 0.05 + (0.9 * (k + 0.5)) / plan.count;
     const on = distort(lens, [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share]);
     if (!readProfile(photo, on, along, inward, half, profile, n)) continue;
-    const found = strongestStep(profile, n, plan);
-    if (!found) continue;
-    points.push({
-      at: [on[0] + inward[0] * found.offset, on[1] + inward[1] * found.offset],
-      along: share,
-      step: found.step,
-    });
+    crests.push(
+      strongestSteps(stepsOf(profile, plan), plan.reach, most).map(({ offset, step, onRim }) => ({
+        at: [on[0] + inward[0] * offset, on[1] + inward[1] * offset],
+        along: share,
+        step,
+        onRim,
+      })),
+    );
   }
-  return points;
+  return crests;
 }
 
 /** Three planes along the inward normal, each a mean over 2 half + 1 px along the side; false when off the picture. */
@@ -101,10 +124,9 @@ function readProfile(
   return true;
 }
 
-/** The offset (px, inward positive) with the largest step between the means of `depth` px on either side. */
-function strongestStep(profile: Float32Array, n: number, { reach, depth }: ProfilePlan) {
+/** At each offset -reach..reach the step between the means of `depth` px on either side. */
+function stepsOf(profile: Float32Array, { reach, depth }: ProfilePlan): Float32Array {
   const steps = new Float32Array(2 * reach + 1);
-  let best = -1;
   for (let k = 0; k <= 2 * reach; k++) {
     const mid = k + depth;
     let size = 0;
@@ -114,13 +136,32 @@ function strongestStep(profile: Float32Array, n: number, { reach, depth }: Profi
       size += (d / depth) ** 2;
     }
     steps[k] = Math.sqrt(size);
-    if (best < 0 || steps[k] > steps[best]) best = k;
   }
-  if (best <= 0 || best >= 2 * reach || n < 3) return undefined;
-  // The step response is a tent; its top is found from the two flanks, which noise moves less than the peak itself.
-  const left = steps[best - 1];
-  const right = steps[best + 1];
-  const bend = left - 2 * steps[best] + right;
-  const shift = bend < 0 ? (0.5 * (left - right)) / bend : 0;
-  return { offset: best - reach + Math.max(-0.5, Math.min(0.5, shift)), step: steps[best] };
+  return steps;
+}
+
+/** The offsets (px, inward positive) with the largest steps about them, largest first. */
+function strongestSteps(steps: Float32Array, reach: number, most: number) {
+  const crests: { offset: number; step: number; onRim: boolean }[] = [];
+  for (let k = 0; k < steps.length; k++) {
+    // Of equal steps the first counts.
+    if (steps[k] <= (steps[k - 1] ?? -1) || steps[k] < (steps[k + 1] ?? -1)) continue;
+    if (crests.length === most && steps[k] <= crests[most - 1].step) continue;
+    const crest = {
+      offset: k - reach + crestShift(steps, k),
+      step: steps[k],
+      onRim: k === 0 || k === 2 * reach,
+    };
+    const place = crests.findIndex(({ step }) => step < crest.step);
+    crests.splice(place < 0 ? crests.length : place, 0, crest);
+    if (crests.length > most) crests.pop();
+  }
+  return crests;
+}
+
+/** The step response is a tent; its top is found from the two flanks, which noise moves less than the peak itself. */
+function crestShift(steps: Float32Array, k: number): number {
+  if (k === 0 || k === steps.length - 1) return 0;
+  const bend = steps[k - 1] - 2 * steps[k] + steps[k + 1];
+  return bend < 0 ? Math.max(-0.5, Math.min(0.5, (0.5 * (steps[k - 1] - steps[k + 1])) / bend)) : 0;
 }

@@ -1,20 +1,24 @@
 import type { Point, Quad } from '../../geometry/index.ts';
 import type { Photo } from '../../photo/index.ts';
-import { turnCorners } from '../homography.ts';
+import { mostBow } from '../bow.ts';
+import { turnOutline } from '../turnOutline.ts';
 import type { Outline } from '../types.ts';
-import type { BaseMap } from '../learned/index.ts';
 import { mapLines } from './baseMap.ts';
+import { betweenEdges } from './betweenEdges.ts';
 import { certaintyFeatures, certaintyOf } from './certainty.ts';
 import { choose, judgeAll } from './choose.ts';
 import type { Chosen, Maps } from './choose.ts';
 import { findEdges, scaled } from './edges.ts';
+import { featureNames } from './features.ts';
 import { fitSides } from './fitSides.ts';
 import type { FittedSides } from './fitSides.ts';
-import { findLines, mergeScales } from './lines.ts';
+import { followBow } from './followBow.ts';
+import { findLines, mergeScales, runsAlong } from './lines.ts';
 import type { Line } from './lines.ts';
 import { outsideEdge } from './outsideEdge.ts';
 import { poseMisfit } from './pose.ts';
 import { candidateQuads } from './quads.ts';
+import type { Candidate } from './quads.ts';
 import { quarter, workPicture } from './work.ts';
 import type { WorkPicture } from './work.ts';
 
@@ -22,6 +26,8 @@ import type { WorkPicture } from './work.ts';
 const usualPerimeterMm = 500;
 /** As many figures are looked at closely. */
 const mostCandidates = 100;
+/** And as many more of those along the border of each map. */
+const mostByMap = 40;
 
 export interface BaseMm {
   width: number;
@@ -53,8 +59,30 @@ export function proposeOutlines(
 
 /** Every figure that could be the base, with what it looks like and its score; in no order. */
 export function candidatesIn({ work, lines }: Seen, base: BaseMm | undefined, maps: Maps): Chosen[] {
-  const all = [maps.net, maps.cut].reduce((known, map) => (map ? withMap(known, work, map) : known), lines);
-  return judgeAll(work, candidateQuads(all, work, base, mostCandidates), base, maps);
+  const borders = [maps.net, maps.cut].flatMap((map) => (map ? [mapLines(map, work)] : []));
+  const all = borders.reduce(
+    (known, { lines: coarse, edges, grain }) => mergeScales(known, coarse, edges, grain, work),
+    lines,
+  );
+  const anywhere = candidateQuads(all, work, base, mostCandidates);
+  // On a patterned table the figures of its lines would crowd out all others.
+  const byMap = borders.flatMap((border) =>
+    candidateQuads(alongBorder(all, border, work), work, base, mostByMap),
+  );
+  const known = new Set(anywhere.map(sidesOf));
+  const more = byMap.filter((c) => !known.has(sidesOf(c)) && known.add(sidesOf(c)));
+  return judgeAll(work, [...anywhere, ...more], base, maps);
+}
+
+const sidesOf = ({ corners }: Candidate) =>
+  corners
+    .map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`)
+    .sort()
+    .join(' ');
+
+/** Lines that run where a map has a border, within what it tells. */
+function alongBorder(all: Line[], { lines, grain }: ReturnType<typeof mapLines>, work: WorkPicture): Line[] {
+  return all.filter((line) => lines.some((border) => runsAlong(line, border, 3 * grain, work)));
 }
 
 /** The photograph at work scale with its straight lines, found at full and at a quarter of that scale. */
@@ -71,11 +99,6 @@ export function look(photo: Photo): Seen {
   return { work, lines: mergeScales(fine, coarse, coarseEdges, 4, work) };
 }
 
-function withMap(lines: Line[], work: WorkPicture, map: BaseMap): Line[] {
-  const border = mapLines(map, work);
-  return mergeScales(lines, border.lines, border.edges, border.grain, work);
-}
-
 interface Fitted {
   chosen: Chosen;
   fit: FittedSides;
@@ -85,7 +108,9 @@ interface Fitted {
 function fitOne(photo: Photo, chosen: Chosen, step: number, base: BaseMm | undefined): Fitted | undefined {
   const quad = chosen.candidate.corners.map(([x, y]) => [x * step, y * step]) as unknown as Quad;
   const pxPerMm = perimeter(quad) / (base ? 2 * (base.width + base.height) : usualPerimeterMm);
-  const fit = fitSides(photo, quad, 3 * step + 2, pxPerMm);
+  const straight = fitSides(photo, quad, 3 * step + 2, pxPerMm);
+  const followed = straight && base && followBow(photo, straight, base, pxPerMm);
+  const fit = followed ? betweenEdges(photo, followed, base, pxPerMm) : straight;
   return fit && { chosen, fit, pxPerMm };
 }
 
@@ -113,27 +138,44 @@ function proposal(
   const long = Math.max(photo.width, photo.height);
   const misfit = base ? poseMisfit(fit.cornersPx, base, centre, long).misfit : 0.05;
   const residualMm = fit.residualPx / pxPerMm;
-  const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm, maps);
-  const certainty = certaintyOf(features) * (doubtful(photo, fit, pxPerMm) ? doubt : 1);
+  const outside = outsideEdge(photo, fit, pxPerMm);
+  const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm, outside, maps);
+  const certainty =
+    certaintyOf(features) *
+    (outside > mostOutside || offPicture(photo, fit) || elsewhereOnMap(chosen, maps) ? doubt : 1);
   return {
     features,
-    outline: { cornersPx: pictureUp(fit.cornersPx, base), certainty, k1: fit.k1, residualMm },
+    outline: pictureUp(
+      {
+        cornersPx: fit.cornersPx,
+        certainty,
+        k1: fit.k1,
+        residualMm: Math.max(residualMm, fit.bow ? mostBow(fit.bow) : 0),
+        ...(fit.bow ? { bow: fit.bow } : {}),
+      },
+      base,
+    ),
   };
 }
 
 /** What the weights have seen too seldom to learn leaves this much of the certainty: too little to be believed. */
 const doubt = 0.4;
 /** A corner this far off the picture, in parts of its long side, is not seen. */
-const offPicture = 0.005;
-/** Where so much of a side has a stronger edge just outside of it, that edge may be the border. */
+const mostBeyond = 0.005;
+/** Where so much of a side has a stronger edge just outside of it, a rule or fold was taken for the border. */
 const mostOutside = 0.6;
 
-/** A corner off the picture, or a rule or fold taken for the border beside it. */
-function doubtful(photo: Photo, { cornersPx, k1 }: FittedSides, pxPerMm: number): boolean {
-  const { width, height } = photo;
+/** A figure in which the trained map sees so little more of the base than round it is another sheet, however clear. */
+const leastOnMap = 0.2;
+const onMapAt = featureNames.length;
+
+function elsewhereOnMap({ features }: Chosen, { net }: Maps): boolean {
+  return net !== undefined && features[onMapAt] < leastOnMap;
+}
+
+function offPicture({ width, height }: Photo, { cornersPx }: FittedSides): boolean {
   const beyond = Math.max(...cornersPx.map(([x, y]) => Math.max(-x, -y, x - width, y - height)));
-  if (beyond > offPicture * Math.max(width, height)) return true;
-  return outsideEdge(photo, cornersPx, k1, pxPerMm) > mostOutside;
+  return beyond > mostBeyond * Math.max(width, height);
 }
 
 function perimeter(q: Quad): number {
@@ -141,9 +183,10 @@ function perimeter(q: Quad): number {
 }
 
 /** Turns the corners so that the first lies uppermost left; by halves where the base is not square. */
-function pictureUp(quad: Quad, base: BaseMm | undefined): Quad {
+function pictureUp(outline: Outline, base: BaseMm | undefined): Outline {
   const square = !base || Math.abs(base.width - base.height) < 0.01 * base.width;
-  const turns = square ? [0, 1, 2, 3] : [0, 2];
   const lean = ([x, y]: Point) => x + y;
-  return turns.map((t) => turnCorners(quad, t)).reduce((a, b) => (lean(b[0]) < lean(a[0]) ? b : a));
+  const at = outline.cornersPx.map(lean);
+  const turns = (square ? [0, 1, 2, 3] : [0, 2]).reduce((a, b) => (at[b] < at[a] ? b : a));
+  return turnOutline(outline, turns);
 }

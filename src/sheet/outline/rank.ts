@@ -1,12 +1,12 @@
 /**
  * Weights of the features of a candidate (`Chosen.features`), in order: a conditional logit over the candidates of one
- * picture, fitted to 360 made-up scenes by tests/sheet/fit/fitOutline.ts. It is a ranking, not a probability;
- * `certainty.ts` gives that.
+ * picture, fitted by tests/sheet/fit/fitOutline.ts to 360 made-up scenes and 18 path-traced photographs. It is a ranking, not a
+ * probability; `certainty.ts` gives that.
  */
 const weights = [
-  -0.37, 3.027, 1.766, 0.741, 4.068, 3.034, 6, 1.379, -1.163, 3.238, 2.172, -0.123, 2.615, 3.073, 1.881,
-  6.044, 2.77, 1.887, 2.616, 2.984, 1.814, 0.19, 1.007, -13.081, 0.731, 2.621, -1.927, -3.328, -5.104, 0.496,
-  -0.372,
+  -0.461, 2.499, 1.681, 1.275, 3.953, 3.172, 6.362, 1.618, -1.373, 3.615, 2.671, -0.028, 3.413, 2.403, 1.309,
+  5.901, 3.83, 2.5, 3.247, 2.293, 2.522, 0.646, 2.311, -12.825, 1.013, 2.706, -1.538, -2.198, -4.975, 3.866,
+  0.109,
 ];
 
 /** How much a candidate looks like the base: higher is likelier; e-fold odds a unit within one picture. */
