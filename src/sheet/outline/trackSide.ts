@@ -46,7 +46,7 @@ export function trackSide(
     if (three[1].t - three[0].t < 0.1 || three[2].t - three[1].t < 0.1) continue;
     for (const course of [curled(...three), creased(...three)]) {
       if (sagOf(course) > mostSagMm || shared(known, course) < leastShared) continue;
-      const here = support(course, seen);
+      const here = support(course, seen, most);
       if (here > most) [most, best] = [here, course];
     }
   }
@@ -62,10 +62,14 @@ function nearest(course: Course, places: readonly (readonly Sight[])[]): Sight[]
   });
 }
 
-/** How many places see the course, each by how near and how strong the edge is there, less what its sag costs. */
-function support(course: Course, places: readonly (readonly Sight[])[]): number {
-  let sum = 0;
-  for (const edges of places) {
+/**
+ * How many places see the course, each by how near and how strong the edge is there, less what its sag costs.
+ * @param toBeat once the places left cannot lift it over this, the rest is not looked at
+ */
+function support(course: Course, places: readonly (readonly Sight[])[], toBeat = -Infinity): number {
+  let sum = -costOfSag * places.length * sagOf(course);
+  for (const [k, edges] of places.entries()) {
+    if (sum + places.length - k <= toBeat) return sum;
     let best = 0;
     for (const { t, across, step } of edges) {
       const off = (across - course(t)) / nearMm;
@@ -73,7 +77,7 @@ function support(course: Course, places: readonly (readonly Sight[])[]): number 
     }
     sum += best;
   }
-  return sum - costOfSag * places.length * sagOf(course);
+  return sum;
 }
 
 function sagOf(course: Course): number {
