@@ -28,10 +28,9 @@ const names = ['copper', 'lamp', 'cell'] as const;
  */
 export async function seeCopperLearned(sheet: SquaredSheet): Promise<LearnedCopper> {
   if (Math.abs(sheet.pxPerMm / netPxPerMm - 1) < 0.02) return look(sheet);
-  const ratio = netPxPerMm / sheet.pxPerMm;
-  const size = { width: Math.round(sheet.width * ratio), height: Math.round(sheet.height * ratio) };
-  const seen = await look({ ...size, rgb: scaleTo(sheet.rgb, 3, sheet, size) });
-  for (const name of names) seen[name] = scaleTo(seen[name], 1, size, sheet);
+  const scaled = scale(sheet, netPxPerMm / sheet.pxPerMm);
+  const seen = await look(scaled);
+  for (const name of names) seen[name] = scaleTo(seen[name], 1, scaled, sheet);
   return seen;
 }
 
@@ -71,21 +70,21 @@ async function look(picture: RgbPicture): Promise<LearnedCopper> {
 
 /** One reading, brought back to the picture's own size. */
 async function readAt(
-  { net, scale }: { net: string; scale: number },
+  { net, scale: by }: { net: string; scale: number },
   picture: RgbPicture,
 ): Promise<LearnedCopper> {
-  if (scale === 1) return read(net, picture);
-  const halved = scale === 0.5;
-  const smaller = halved ? halve(picture) : shrink(picture, scale);
+  if (by === 1) return read(net, picture);
+  const halved = by === 0.5;
+  const smaller = halved ? halve(picture) : scale(picture, by);
   const seen = await read(net, smaller);
   for (const name of names)
     seen[name] = halved ? double(seen[name], smaller, picture) : scaleTo(seen[name], 1, smaller, picture);
   return seen;
 }
 
-function shrink(picture: RgbPicture, scale: number): RgbPicture {
-  const width = Math.max(1, Math.round(picture.width * scale));
-  const height = Math.max(1, Math.round(picture.height * scale));
+function scale(picture: RgbPicture, by: number): RgbPicture {
+  const width = Math.max(1, Math.round(picture.width * by));
+  const height = Math.max(1, Math.round(picture.height * by));
   return { width, height, rgb: scaleTo(picture.rgb, 3, picture, { width, height }) };
 }
 

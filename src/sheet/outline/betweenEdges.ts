@@ -2,10 +2,10 @@ import type { Quad } from '../../geometry/index.ts';
 import type { Photo } from '../../photo/index.ts';
 import { applyHomography, homographyFromQuad } from '../homography.ts';
 import { distort, lensOf, undistort } from '../lens.ts';
-import { bendAt, inwardBends } from '../bow.ts';
+import { bendAt } from '../bow.ts';
 import { profiles } from './fitSides.ts';
 import type { FittedSides } from './fitSides.ts';
-import { edgesAbout, sightsIn } from './followBow.ts';
+import { bendsOf, edgesAbout, sightsIn } from './followBow.ts';
 import type { Sight } from './trackSide.ts';
 
 /** The side's own edge lies this near to it, mm. */
@@ -23,18 +23,21 @@ type Size = { width: number; height: number };
  * Where a side shows two edges close beside each other, a picture does not tell which of them is the paper's: the
  * inner one where the sheet casts a narrow shadow, the outer one where its rim catches another light. The side is
  * laid between them, for then it is off by half their distance at most.
+ * @param edges those about the sides
  */
-export function betweenEdges(photo: Photo, fit: FittedSides, base: Size, pxPerMm: number): FittedSides {
+export function betweenEdges(
+  photo: Photo,
+  fit: FittedSides,
+  base: Size,
+  pxPerMm: number,
+  edges = edgesAbout(photo, fit, pxPerMm),
+): FittedSides {
   const lens = lensOf(photo, fit.k1);
   const corners = fit.cornersPx.map((p) => undistort(lens, p)) as unknown as Quad;
-  const bends = fit.bow && inwardBends(fit.bow);
-  const moves = sightsIn(corners, edgesAbout(photo, fit, pxPerMm), base).map((places, side) => {
-    const along = side < 2 ? (t: number) => t : (t: number) => 1 - t;
+  const bends = fit.bow && bendsOf(fit.bow);
+  const moves = sightsIn(corners, edges, base).map((places, side) => {
     const inward = side === 0 || side === 3 ? 1 : -1;
-    return halfWayOut(
-      places,
-      ({ t, across }) => inward * across - (bends ? bendAt(bends[side], along(t)) : 0),
-    );
+    return halfWayOut(places, ({ t, across }) => inward * (across - (bends ? bendAt(bends[side], t) : 0)));
   });
   if (moves.every((move) => move === 0)) return fit;
   const [top, right, bottom, left] = moves;

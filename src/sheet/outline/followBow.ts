@@ -19,22 +19,36 @@ const aboutMm = 0.6;
 
 type Size = { width: number; height: number };
 
+/** Fitted sides, and the edges about them where these have been looked for already. */
+interface Followed {
+  fit: FittedSides;
+  edges?: Seen;
+}
+
 /**
  * Fitted sides that bow where the sheet is curled or creased: the corners are where the bowed sides meet. Straight
  * sides would miss them by millimetres, for each follows but a part of its edge.
  * @returns the straight sides themselves where the picture shows nothing better
  */
-export function followBow(photo: Photo, fit: FittedSides, base: Size, pxPerMm: number): FittedSides {
-  const first = bowOnce(photo, fit, base, pxPerMm);
-  if (!first) return fit;
+export function followBow(photo: Photo, fit: FittedSides, base: Size, pxPerMm: number): Followed {
+  const edges = edgesAbout(photo, fit, pxPerMm);
+  const first = bowOnce(photo, fit, edges, base, pxPerMm);
+  if (!first) return { fit, edges };
   // From corners that are nearer now the ends of the sides are seen better.
-  return bowOnce(photo, first, base, pxPerMm) ?? first;
+  const nearer = edgesAbout(photo, first, pxPerMm);
+  const second = bowOnce(photo, first, nearer, base, pxPerMm);
+  return second ? { fit: second } : { fit: first, edges: nearer };
 }
 
-function bowOnce(photo: Photo, fit: FittedSides, base: Size, pxPerMm: number): FittedSides | undefined {
+function bowOnce(
+  photo: Photo,
+  fit: FittedSides,
+  seen: Seen,
+  base: Size,
+  pxPerMm: number,
+): FittedSides | undefined {
   const lens = lensOf(photo, fit.k1);
   const before = fit.cornersPx.map((p) => undistort(lens, p)) as unknown as Quad;
-  const seen = edgesAbout(photo, fit, pxPerMm);
   const found = bowOf(before, tracksIn(seen, before, fit.bow, base), base);
   if (!found) return undefined;
   const bowed = describe(found, seen, base, pxPerMm);
@@ -71,7 +85,8 @@ function tracksIn(seen: Seen, corners: Quad, known: Bow | undefined, base: Size)
   );
 }
 
-const bendsOf = ({ top, right, bottom, left }: Bow) => [top, right, bottom, left];
+/** The bends of the four sides, as their edges are sighted: along x or y, across as x or y grows. */
+export const bendsOf = ({ top, right, bottom, left }: Bow) => [top, right, bottom, left];
 
 /** The edges in the frame of a sheet with these corners. */
 export function sightsIn(corners: Quad, seen: Seen, base: Size): Sight[][][] {

@@ -110,7 +110,7 @@ function fitOne(photo: Photo, chosen: Chosen, step: number, base: BaseMm | undef
   const pxPerMm = perimeter(quad) / (base ? 2 * (base.width + base.height) : usualPerimeterMm);
   const straight = fitSides(photo, quad, 3 * step + 2, pxPerMm);
   const followed = straight && base && followBow(photo, straight, base, pxPerMm);
-  const fit = followed ? betweenEdges(photo, followed, base, pxPerMm) : straight;
+  const fit = followed ? betweenEdges(photo, followed.fit, base, pxPerMm, followed.edges) : straight;
   return fit && { chosen, fit, pxPerMm };
 }
 
