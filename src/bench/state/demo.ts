@@ -1,7 +1,7 @@
+import { goAlong } from './goTo.ts';
 import { quietly } from './keep.ts';
 import { cardWith } from './openCard.ts';
 import { reopenPhoto } from './takePhoto.ts';
-import { change } from './store.ts';
 
 /** Lays the demo card on the bench: Harbour Night, half-built, with a break and a lamp the wrong way round. */
 export async function openDemo(): Promise<void> {
@@ -13,7 +13,7 @@ export async function openDemo(): Promise<void> {
   const card = parseCard(text, 'harbour-night.card.json');
   await quietly(card, async () => {
     cardWith(card);
-    change({ step: 'verdict' });
+    goAlong('verdict');
     const response = await fetch(photoUrl);
     const file = await response.blob();
     await reopenPhoto({ name: 'harbour-night.jpg', file, taken: new Date().toISOString() });

@@ -2,6 +2,7 @@ import type { Card } from '../../card/index.ts';
 import { benchWords } from '../../words/bench.ts';
 import { latestKept, writeKept, type Kept } from './shelf.ts';
 import { cardWith } from './openCard.ts';
+import { goAlong } from './goTo.ts';
 import { bench, change, subscribe } from './store.ts';
 import { reopenPhoto } from './takePhoto.ts';
 import { tellNotKept } from './tellNotKept.ts';
@@ -94,7 +95,8 @@ export async function layOut({
 }: Kept): Promise<void> {
   await quietly(card, async () => {
     cardWith(card, cardId);
-    change({ step, kept: { at, revision } });
+    change({ kept: { at, revision } });
+    goAlong(step);
     if (photo) await reopenPhoto(photo, { again, outline });
   });
 }

@@ -1,6 +1,7 @@
 import type { Card } from '../../card/index.ts';
 import type { SavedPhoto } from '../../card/saved.ts';
 import { emptyCard } from './emptyBench.ts';
+import { goAlong } from './goTo.ts';
 import { bench, change } from './store.ts';
 import { reopenPhoto } from './takePhoto.ts';
 import { tellTrouble } from './trouble.ts';
@@ -35,7 +36,7 @@ export async function openCardFile(file: File): Promise<void> {
     const { openCardText } = await import('../../card/saved.ts');
     const { card, photo, again } = openCardText(await file.text(), file.name);
     cardWith(card);
-    change({ step: photo ? 'verdict' : 'shoot' });
+    goAlong(photo ? 'verdict' : 'shoot');
     const dated = (saved: SavedPhoto) => ({ ...saved, taken: saved.taken ?? new Date().toISOString() });
     if (photo) await reopenPhoto(dated(photo), { again: again.map(dated) });
   } catch (error) {

@@ -1,6 +1,7 @@
 import type { Outline } from '../../sheet/index.ts';
 import { takenOf } from '../shoot/takenOf.ts';
 import { call } from '../worker/client.ts';
+import { goAlong } from './goTo.ts';
 import { renewNow } from './renew.ts';
 import { bench, change } from './store.ts';
 import { tellTrouble } from './trouble.ts';
@@ -23,7 +24,8 @@ export async function takePhoto(file: Blob, name: string): Promise<void> {
       shown: undefined,
       card: { ...fresh, touch_up: [], teach: { copper: [], paper: [] } },
     });
-    change({ step: 'square', past: [], future: [] });
+    change({ past: [], future: [] });
+    goAlong('square');
     await renewNow('square');
   } catch (error) {
     change({ busy: undefined });

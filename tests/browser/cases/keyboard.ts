@@ -3,12 +3,13 @@ import { expect, test } from 'vitest';
 import type { Bench } from '../page.test.ts';
 import { verdict } from '../stage.ts';
 
-/** Tab until something with this name has the keyboard. */
+/** Tab until something with this name has the keyboard. The body, where it rests past the page's end, is not something: its text is the whole page's. */
 async function tabTo(page: Page, name: RegExp, key = 'Tab'): Promise<void> {
   for (let i = 0; i < 80; i++) {
     await page.keyboard.press(key);
     const here = await page.evaluate(() => {
-      const { activeElement: element } = document;
+      const { activeElement: element, body } = document;
+      if (element === body) return '';
       const label = element instanceof HTMLInputElement ? element.labels?.[0]?.textContent : undefined;
       return element?.getAttribute('aria-label') ?? label ?? element?.textContent ?? '';
     });
@@ -24,10 +25,13 @@ export function keyboardAlone(bench: () => Bench): void {
     await page.locator('body').focus();
     await tabTo(page, /Shoot$/);
     await page.keyboard.press('Enter');
+    await page.getByText('Open the demo card').waitFor();
     await tabTo(page, /Open the demo card/);
     await page.keyboard.press('Enter');
+    await page.waitForFunction(() => document.activeElement?.ariaLabel === 'Verdict');
     const before = await verdict(page);
     expect(before).toMatch(/^Hold \(\d+\)$/);
+    await page.locator('.finding-head').first().waitFor();
     await tabTo(page, /holds the card/);
     await page.keyboard.press('Enter');
     await page.locator('.finding.open').getByLabel('Checked by hand').waitFor();
@@ -40,6 +44,7 @@ export function keyboardAlone(bench: () => Bench): void {
     expect(await verdict(page)).toBe(before);
     await tabTo(page, /Record$/, 'Shift+Tab');
     await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Record with cautions (HTML)' }).waitFor();
     await tabTo(page, /^Record with cautions \(HTML\)$/);
     const coming = page.waitForEvent('download');
     await page.keyboard.press('Enter');
@@ -50,6 +55,7 @@ export function keyboardAlone(bench: () => Bench): void {
     const { page } = bench();
     await page.getByRole('navigation').getByRole('button', { name: 'Parts' }).focus();
     await page.keyboard.press('Enter');
+    await page.getByRole('application').waitFor();
     await tabTo(page, /Squared photograph with lamps/);
     const lamps = page.getByRole('list', { name: 'Parts on the sheet' }).getByText(/^Lamp /);
     const count = await lamps.count();
