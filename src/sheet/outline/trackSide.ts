@@ -15,6 +15,10 @@ const nearMm = 0.35;
 const mostSagMm = 4;
 /** What a mm of sag costs, in parts of the places: of two courses that see as much, the straighter. */
 const costOfSag = 0.02;
+/** Two courses part where they are so far from each other, mm. */
+const partedMm = 0.45;
+/** Where a course parts from the known one it must run on the better edges at so many of the places: clutter gives half of them. */
+const leastWhereParted = 0.7;
 /** A course keeps to the one known before for at least this share of it: a line beside it is another thing. */
 export const mostlyShared = 0.15;
 
@@ -47,7 +51,7 @@ export function trackSide(
     for (const course of [curled(...three), creased(...three)]) {
       if (sagOf(course) > mostSagMm || shared(known, course) < leastShared) continue;
       const here = support(course, seen, most);
-      if (here > most) [most, best] = [here, course];
+      if (here > most && leavesByEdges(known, course, seen)) [most, best] = [here, course];
     }
   }
   return nearest(best, places);
@@ -78,6 +82,18 @@ function support(course: Course, places: readonly (readonly Sight[])[], toBeat =
     sum += best;
   }
   return sum;
+}
+
+/** Whether the places at which a course parts from the known one speak for it: a sheet that bows has no edge left there. */
+function leavesByEdges(known: Course, course: Course, seen: readonly (readonly Sight[])[]): boolean {
+  const parted = seen.filter(([{ t }]) => Math.abs(course(t) - known(t)) > partedMm);
+  const better = parted.filter((edges) => strengthOn(course, edges) > strengthOn(known, edges));
+  return better.length >= leastWhereParted * parted.length;
+}
+
+/** The strongest of a place's edges that lie on a course, in levels; 0 where none does. */
+function strengthOn(course: Course, edges: readonly Sight[]): number {
+  return Math.max(0, ...edges.filter((s) => Math.abs(s.across - course(s.t)) < nearMm).map((s) => s.step));
 }
 
 function sagOf(course: Course): number {
