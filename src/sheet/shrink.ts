@@ -8,19 +8,18 @@ export interface Shrunk {
   pixels: Int32Array;
 }
 
-/** Several stages want the same halves, so those of a photograph are made once. */
-const halves = new WeakMap<Photo, Shrunk>();
+/** Several stages want the same halves, so those of a photograph are made once: each, from the first on, half the one before. */
+const halves = new WeakMap<Photo, Shrunk[]>();
 
 /**
  * Halves a photograph `level` times by 2x2 means: the area sampling that keeps fine lines from aliasing. An odd last row
  * or column is left out.
  */
 export function shrinkPhoto(photo: Photo, level: number): Shrunk {
-  if (level === 0) return whole(photo);
-  let from = halves.get(photo);
-  if (!from) halves.set(photo, (from = halve(whole(photo))));
-  for (let n = 1; n < level; n++) from = halve(from);
-  return from;
+  const known = halves.get(photo) ?? [];
+  halves.set(photo, known);
+  while (known.length < level) known.push(halve(known.at(-1) ?? whole(photo)));
+  return level === 0 ? whole(photo) : known[level - 1];
 }
 
 function whole({ width, height, rgba }: Photo): Shrunk {

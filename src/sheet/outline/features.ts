@@ -1,8 +1,9 @@
-import type { Point } from '../../geometry/index.ts';
-import { applyHomography, homographyFromQuad } from '../homography.ts';
+import type { Homography } from '../../geometry/index.ts';
+import { homographyFromQuad } from '../homography.ts';
 import { unlikeliness } from './priors.ts';
 import { supportPast } from './quads.ts';
 import type { Candidate } from './quads.ts';
+import { three } from './three.ts';
 import type { WorkPicture } from './work.ts';
 
 /** mm across the sides at which colours are compared: just inside, just outside, and further out. */
@@ -22,14 +23,13 @@ export function featuresOf(
   base: { width: number; height: number } | undefined,
 ): number[] {
   const size = base ?? usualBase;
-  const m = homographyFromQuad(c.corners, size);
-  const at = (x: number, y: number) => read(work, applyHomography(m, [x, y]));
+  const at = reader(work, homographyFromQuad(c.corners, size));
   const paper = paperColour(at, size);
   const sides = [0, 1, 2, 3].map((side) => sideFeatures(at, size, side, paper));
   const extension = c.lines.map((line, side) => supportPast(c.corners, line, side));
   const share = (pick: (s: ReturnType<typeof sideFeatures>) => number) => three(sides.map(pick));
   return [
-    ...three([...c.support]),
+    ...three(c.support),
     ...share((s) => s.contrast),
     ...share((s) => s.size),
     ...share((s) => s.paper),
@@ -58,23 +58,31 @@ export const featureNames = [
   'offCentre',
 ];
 
-function three(values: number[]): [number, number, number] {
-  const v = [...values].sort((a, b) => a - b);
-  return [v[0], v[1], (v[0] + v[1] + v[2] + v[3]) / 4];
-}
-
 type Colour = readonly [number, number, number];
 
-/** Lightness and the two opponent planes at a place, nearest pixel; undefined off the picture. */
-function read(work: WorkPicture, [x, y]: Point): Colour | undefined {
-  const i = Math.floor(x);
-  const j = Math.floor(y);
-  if (i < 0 || j < 0 || i >= work.width || j >= work.height) return undefined;
-  const p = j * work.width + i;
-  return [work.planes[0][p], work.planes[1][p], work.planes[2][p]];
+/** Reads the work picture at places in mm, nearest pixel: its index, or -1 off the picture. */
+interface Reader {
+  planes: WorkPicture['planes'];
+  pixel(x: number, y: number): number;
 }
 
-type Reader = (x: number, y: number) => Colour | undefined;
+function reader({ width, height, planes }: WorkPicture, m: Homography): Reader {
+  const [a, b, c, d, e, f, g, h, k] = m;
+  const pixel = (x: number, y: number): number => {
+    const w = 1 / (g * x + h * y + k);
+    const i = Math.floor((a * x + b * y + c) * w);
+    const j = Math.floor((d * x + e * y + f) * w);
+    return i < 0 || j < 0 || i >= width || j >= height ? -1 : j * width + i;
+  };
+  return { planes, pixel };
+}
+
+/** Lightness and the two opponent planes at a place. */
+function read({ planes, pixel }: Reader, x: number, y: number): Colour | undefined {
+  const p = pixel(x, y);
+  return p < 0 ? undefined : [planes[0][p], planes[1][p], planes[2][p]];
+}
+
 interface Size {
   width: number;
   height: number;
@@ -86,12 +94,12 @@ function paperColour(at: Reader, size: Size): Colour {
   for (let side = 0; side < 4; side++) {
     for (let k = 0; k < segments; k++) {
       for (const depth of [1, 2]) {
-        const c = at(...place(size, side, (k + 0.5) / segments, depth));
+        const c = read(at, ...place(size, side, (k + 0.5) / segments, depth));
         if (c) seen.push(c);
       }
     }
   }
-  const middle = (v: number[]) => v.sort((a, b) => a - b)[v.length >> 1] ?? 0;
+  const middle = (v: number[]) => Float64Array.from(v).sort()[v.length >> 1] ?? 0;
   return [
     middle(seen.map((c) => c[0])),
     middle(seen.map((c) => c[1] / (c[0] + 12))),
@@ -152,17 +160,19 @@ function band(
   k: number,
   [from, to]: readonly [number, number],
 ): Colour | undefined {
+  const { planes, pixel } = at;
   let l = 0;
   let a = 0;
   let b = 0;
   for (let u = 0; u < 2; u++) {
     for (let v = 0; v < 2; v++) {
       const share = 0.03 + (0.94 * (k + (u + 0.5) / 2)) / segments;
-      const c = at(...place(size, side, share, from + ((to - from) * (v + 0.5)) / 2));
-      if (!c) return undefined;
-      l += c[0] / 4;
-      a += c[1] / 4;
-      b += c[2] / 4;
+      const [x, y] = place(size, side, share, from + ((to - from) * (v + 0.5)) / 2);
+      const p = pixel(x, y);
+      if (p < 0) return undefined;
+      l += planes[0][p] / 4;
+      a += planes[1][p] / 4;
+      b += planes[2][p] / 4;
     }
   }
   return [l, a, b];
@@ -185,7 +195,7 @@ function field(at: Reader, { width, height }: Size, paper: Colour): [number, num
   const step = Math.max(width, height) / 24;
   for (let x = -15; x < width + 15; x += step) {
     for (let y = -15; y < height + 15; y += step) {
-      const c = at(x, y);
+      const c = read(at, x, y);
       if (!c) continue;
       const inner = x > 1 && y > 1 && x < width - 1 && y < height - 1;
       if (inner) {

@@ -1,6 +1,7 @@
 import type { Point, Quad } from '../../geometry/index.ts';
 import type { Photo } from '../../photo/index.ts';
 import { mostBow } from '../bow.ts';
+import { shrinkPhoto } from '../shrink.ts';
 import { turnOutline } from '../turnOutline.ts';
 import type { Outline } from '../types.ts';
 import { mapLines } from './baseMap.ts';
@@ -28,6 +29,8 @@ const usualPerimeterMm = 500;
 const mostCandidates = 100;
 /** And as many more of those along the border of each map. */
 const mostByMap = 40;
+/** So many of the likeliest are fitted to the photograph at most: two are proposed, others may show how far they lead. */
+const mostFitted = 4;
 
 export interface BaseMm {
   width: number;
@@ -47,14 +50,25 @@ export function proposeOutlines(
   base: BaseMm | undefined,
   maps: Maps = {},
 ): Proposal[] {
-  const fitted = choose(candidatesIn(seen, base, maps), 4).flatMap((chosen) => {
-    const fit = fitOne(photo, chosen, seen.work.step, base);
-    return fit ? [fit] : [];
-  });
-  return fitted
-    .slice(0, 2)
-    .map((one) => proposal(photo, one, leadOf(one, fitted), base, maps))
+  const nth = oneByOne(choose(candidatesIn(seen, base, maps), mostFitted), (chosen) =>
+    fitOne(photo, chosen, seen, base),
+  );
+  return [nth(0), nth(1)]
+    .flatMap((one) => (one ? [proposal(photo, one, leadOf(one, nth), base, maps)] : []))
     .sort((a, b) => b.outline.certainty - a.outline.certainty);
+}
+
+/** What is made of some items, each when it is first asked for; those of which nothing can be made are passed over. */
+function oneByOne<A, B>(items: A[], make: (item: A) => B | undefined): (n: number) => B | undefined {
+  const made: B[] = [];
+  let next = 0;
+  return (n) => {
+    while (made.length <= n && next < items.length) {
+      const one = make(items[next++]);
+      if (one) made.push(one);
+    }
+    return made[n];
+  };
 }
 
 /** Every figure that could be the base, with what it looks like and its score; in no order. */
@@ -89,6 +103,8 @@ function alongBorder(all: Line[], { lines, grain }: ReturnType<typeof mapLines>,
 export interface Seen {
   work: WorkPicture;
   lines: Line[];
+  /** Figures fitted to the photograph so far. */
+  fits: Map<string, FittedSides | undefined>;
 }
 
 export function look(photo: Photo): Seen {
@@ -96,7 +112,7 @@ export function look(photo: Photo): Seen {
   const fine = findLines(findEdges(work), work.width, work.height, 60, 1);
   const coarseEdges = scaled(findEdges(quarter(work)), 4);
   const coarse = findLines(coarseEdges, work.width, work.height, 40, 4);
-  return { work, lines: mergeScales(fine, coarse, coarseEdges, 4, work) };
+  return { work, lines: mergeScales(fine, coarse, coarseEdges, 4, work), fits: new Map() };
 }
 
 interface Fitted {
@@ -105,21 +121,57 @@ interface Fitted {
   pxPerMm: number;
 }
 
-function fitOne(photo: Photo, chosen: Chosen, step: number, base: BaseMm | undefined): Fitted | undefined {
-  const quad = chosen.candidate.corners.map(([x, y]) => [x * step, y * step]) as unknown as Quad;
+function fitOne(
+  photo: Photo,
+  chosen: Chosen,
+  { work, fits }: Seen,
+  base: BaseMm | undefined,
+): Fitted | undefined {
+  const quad = scaledQuad(chosen.candidate.corners, work.step);
   const pxPerMm = perimeter(quad) / (base ? 2 * (base.width + base.height) : usualPerimeterMm);
-  const straight = fitSides(photo, quad, 3 * step + 2, pxPerMm);
-  const followed = straight && base && followBow(photo, straight, base, pxPerMm);
-  const fit = followed ? betweenEdges(photo, followed.fit, base, pxPerMm, followed.edges) : straight;
+  const key = [quad, base?.width, base?.height].join();
+  if (!fits.has(key)) fits.set(key, fitQuad(photo, quad, work.step, pxPerMm, base));
+  const fit = fits.get(key);
   return fit && { chosen, fit, pxPerMm };
 }
 
+function fitQuad(
+  photo: Photo,
+  quad: Quad,
+  step: number,
+  pxPerMm: number,
+  base: BaseMm | undefined,
+): FittedSides | undefined {
+  const { seen, times } = fineEnough(photo, pxPerMm);
+  const small = scaledQuad(quad, 1 / times);
+  const straight = fitSides(seen, small, (3 * step) / times + 2, pxPerMm / times);
+  const followed = straight && base && followBow(seen, straight, base, pxPerMm / times);
+  const fit = followed ? betweenEdges(seen, followed.fit, base, pxPerMm / times, followed.edges) : straight;
+  return fit && { ...fit, cornersPx: scaledQuad(fit.cornersPx, times), residualPx: fit.residualPx * times };
+}
+
+/** At this scale edges lie where a picture of twice the scale has them, to a hundredth of a mm. */
+const enoughPxPerMm = 8;
+
+/** The photograph at the smallest of its halves that shows the sheet finely enough, and the px of it a px of that. */
+function fineEnough(photo: Photo, pxPerMm: number): { seen: Photo; times: number } {
+  const level = Math.max(0, Math.floor(Math.log2(pxPerMm / enoughPxPerMm)));
+  if (level === 0) return { seen: photo, times: 1 };
+  const { width, height, step, pixels } = shrinkPhoto(photo, level);
+  return { seen: { name: photo.name, width, height, rgba: new Uint8Array(pixels.buffer) }, times: step };
+}
+
+const scaledQuad = (quad: Quad, times: number) =>
+  quad.map(([x, y]) => [x * times, y * times]) as unknown as Quad;
+
 /** By how much a proposal outranks the best other one that, once fitted, is truly another outline. */
-function leadOf(one: Fitted, all: Fitted[]): number {
-  const others = all.filter(
-    (o) => o !== one && farthest(o.fit.cornersPx, one.fit.cornersPx) > 1.5 * one.pxPerMm,
-  );
-  return others.length === 0 ? 10 : one.chosen.score - Math.max(...others.map((o) => o.chosen.score));
+function leadOf(one: Fitted, nth: (n: number) => Fitted | undefined): number {
+  for (let n = 0; ; n++) {
+    const other = nth(n);
+    if (!other) return 10;
+    if (other !== one && farthest(other.fit.cornersPx, one.fit.cornersPx) > 1.5 * one.pxPerMm)
+      return one.chosen.score - other.chosen.score;
+  }
 }
 
 /** Largest distance of a corner from the other figure's nearest, px. */
@@ -138,7 +190,9 @@ function proposal(
   const long = Math.max(photo.width, photo.height);
   const misfit = base ? poseMisfit(fit.cornersPx, base, centre, long).misfit : 0.05;
   const residualMm = fit.residualPx / pxPerMm;
-  const outside = outsideEdge(photo, fit, pxPerMm);
+  const { seen: fine, times } = fineEnough(photo, pxPerMm);
+  const small = { ...fit, cornersPx: scaledQuad(fit.cornersPx, 1 / times) };
+  const outside = outsideEdge(fine, small, pxPerMm / times);
   const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm, outside, maps);
   const certainty =
     certaintyOf(features) *
