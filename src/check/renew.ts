@@ -8,6 +8,7 @@ import {
   openOnPatches,
   openPaper,
   openChannels,
+  openCuts,
   seeCopper,
 } from '../copper/index.ts';
 import type { CopperMask, LearnedMap } from '../copper/index.ts';
@@ -155,8 +156,9 @@ async function see(
     sheet,
     card.patches.map(({ outline }) => outline),
   );
+  const apart = openChannels(openBesideLamps(onPaper, sheet, card.lamps), sheet, lampsOn(card));
   return {
-    seen: openChannels(openBesideLamps(onPaper, sheet, card.lamps), sheet, lampsOn(card)),
+    seen: openCuts(apart, sheet, hiddenOn(card)),
     suggested: suggestParts(sheet, learned),
   };
 }

@@ -1,4 +1,4 @@
-export type { CopperMask, LearnedMap, Trouble } from './types.ts';
+export type { CopperMask, LearnedMap, SeenCut, Trouble } from './types.ts';
 export type { SeeOptions } from './seeCopper.ts';
 export { cutByTaps } from './cutByTaps.ts';
 export { closeGlints } from './closeGlints.ts';
@@ -6,6 +6,7 @@ export { openBesideLamps } from './openBesideLamps.ts';
 export { openOnPatches } from './openOnPatches.ts';
 export { openPaper } from './openPaper.ts';
 export { dropPrint } from './dropPrint.ts';
+export { openCuts } from './cuts/openCuts.ts';
 export { openChannels } from './openChannels.ts';
 export { seeCopper } from './seeCopper.ts';
 export { applyTouchUp, paintStroke, repaint, strokeBox } from './touchUp.ts';

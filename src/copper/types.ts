@@ -19,6 +19,18 @@ export interface CopperMask {
   troubles: Trouble[];
   /** Which segmenter gave it. */
   by: 'classical' | 'learned' | 'given';
+  /** Fine cuts that the picture shows right across a strip, and that were opened for that. */
+  cuts?: readonly SeenCut[];
+}
+
+/** A straight cut across a strip. */
+export interface SeenCut {
+  /** Its middle, mm. */
+  at: Point;
+  widthMm: number;
+  /** Unit vector along the strip there, and the strip's own width, mm. */
+  along: Point;
+  stripMm: number;
 }
 
 /** What the trained net says of each pixel of the sheet: chances 0..255, row-major, width*height. */

@@ -42,9 +42,13 @@ const mostMm = 12;
 /** Every place where a strip may be broken, each once, the best told first. */
 export function breaks(found: Case): Break[] {
   const all = [
-    ...[...plannedBreaks(found), ...cutBreaks(found), ...facingBreaks(found), ...starvedBreaks(found)].map(
-      (each) => unlessBlind(found, each),
-    ),
+    ...[
+      ...plannedBreaks(found),
+      ...openedBreaks(found),
+      ...cutBreaks(found),
+      ...facingBreaks(found),
+      ...starvedBreaks(found),
+    ].map((each) => unlessBlind(found, each)),
     ...unsureBreaks(found),
   ];
   const kept: Break[] = [];
@@ -110,6 +114,18 @@ function paperSeen({ crossings }: Case['traced'], { at, mm }: Pick<Found, 'at' |
   return crossings.some(
     (each) => each.other !== undefined && each.gap >= 0.5 && distance(each.at, at) < reach,
   );
+}
+
+/** Cuts right across a strip that the mask was opened for. */
+function openedBreaks(found: Case): Found[] {
+  const { graph } = found.wiring;
+  return found.traced.crossings.flatMap((crossing) => {
+    const { at, piece, other, widthMm: mm, gap: paper, opened } = crossing;
+    const sides = sidesOf(crossing);
+    if (!opened || other === undefined || !sides) return [];
+    const [a, b] = [graph.islandAt(piece, sides[0]), graph.islandAt(other, sides[1])];
+    return [{ at, mm, a, b, paper, meant: meantAt(found, at), by: 'facing' as const }];
+  });
 }
 
 /** Seen breaks at which the graph is already parted. */

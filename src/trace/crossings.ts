@@ -7,7 +7,7 @@ import { cutShape } from './cutShape.ts';
 import { fineEvidence, paperEvidence } from './evidence.ts';
 import { facingEnds, type Facing } from './facing.ts';
 import { facingSides } from './facingSides.ts';
-import { toMm, type Frame } from './frame.ts';
+import { toMm, toPx, type Frame } from './frame.ts';
 import { straighten, type Ribbon } from './ribbon.ts';
 import { branchSeams } from './branchSeams.ts';
 import { notches } from './notches.ts';
@@ -77,7 +77,27 @@ export function crossingsOf(
     const width = Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1]);
     found.push({ at, piece: a.piece, other: b.piece, widthMm: width, gap, seam: 0, glare: 1 - gap });
   }
+  found.push(...openedCuts(mask, labels, frame));
   return strongest(found);
+}
+
+/** Chance that a cut which the copper stage opened is one. */
+const openedGap = 0.95;
+/** mm beyond a cut's border at which the copper on its sides is asked. */
+const besideCut = 0.4;
+
+/** The cuts for which the mask was opened, where it still is open. */
+function openedCuts({ cuts = [], filled }: CopperMask, labels: Int32Array, frame: Frame): Crossing[] {
+  return cuts.flatMap(({ at, along, widthMm, stripMm }) => {
+    const pixelAt = (mm: number): number => {
+      const [x, y] = toPx(frame, [at[0] + mm * along[0], at[1] + mm * along[1]]);
+      return Math.floor(y) * frame.width + Math.floor(x);
+    };
+    const off = widthMm / 2 + besideCut;
+    const [piece, other] = [labels[pixelAt(-off)], labels[pixelAt(off)]];
+    if (!piece || !other || filled[pixelAt(0)]) return [];
+    return [{ at, piece, other, widthMm, along, stripMm, gap: openedGap, seam: 0, glare: 0, opened: true }];
+  });
 }
 
 /** Facing ends, and facing sides of pieces that no pair of ends already tells. */
@@ -243,9 +263,10 @@ function seamsIn({ ribbon, first, columns }: StripEvidence, piece: number, frame
   });
 }
 
-/** Of crossings that tell of one and the same place the most certain stays: a cut above a seam above glare. */
+/** Of crossings that tell of one and the same place the most certain stays: a cut that was opened above all, a cut above a seam above glare. */
 function strongest(found: Crossing[]): Crossing[] {
-  const rank = ({ gap, seam, glare }: Crossing): number => 4 * gap + 2 * seam + glare;
+  const rank = ({ gap, seam, glare, opened }: Crossing): number =>
+    4 * gap + 2 * seam + glare + (opened ? 1 : 0);
   const kept: Crossing[] = [];
   for (const crossing of [...found].sort((a, b) => rank(b) - rank(a))) {
     const [x, y] = crossing.at;

@@ -1,0 +1,71 @@
+import { middleOf } from '../../geometry/index.ts';
+import { uneven, unlike, type Band } from './band.ts';
+import { chroma, lighter, lineAt, off } from './line.ts';
+import type { Mouths, Paper } from './mouths.ts';
+import { rowOf, type Window } from './window.ts';
+
+/** How far a band goes: along the strip, and out of it at its sides. */
+export interface Extent {
+  /** Rows before and behind its middle that are paper: the median over its columns. */
+  before: number;
+  behind: number;
+  /** Of its two ends, how many open onto plain paper. */
+  ends: number;
+}
+
+/** Rows beyond its certain half that a band is followed, most. */
+const farthest = 3;
+/** Columns at each end of which one must look like paper, and columns beyond it of which half must. */
+const inside = 2;
+const beyond = 3;
+
+export function extentOf(window: Window, mouths: Mouths, { row, slope, half }: Band): Extent {
+  const line = lineAt(window, mouths, row, slope);
+  if (!line) return { before: half, behind: half, ends: 0 };
+  const { columns, from, to, copper } = window;
+  const count = to - from;
+  const isPaper = (n: number, shift: number): boolean => {
+    const k = (rowOf(window, row, slope, from + n) + shift) * columns.length + from + n;
+    return !copper[k] || off(window, k, n, line) < unlike;
+  };
+  const rowsTo = (way: 1 | -1): number => {
+    const rows = Float32Array.from({ length: count }, (_, n) => {
+      let s = 1;
+      while (s <= half + farthest && isPaper(n, way * s)) s++;
+      return s - 0.5;
+    });
+    return Math.max(half, middleOf(rows));
+  };
+  const opens = (side: 0 | 1): boolean => {
+    const last = Array.from({ length: inside }, (_, n) => (side ? count - 1 - n : n));
+    if (!last.some((n) => uneven.some((shift) => isPaper(n, shift)))) return false;
+    const paper = line.ends[side];
+    return !paper || isPlain(window, { row, slope }, side, paper);
+  };
+  return {
+    before: rowsTo(-1),
+    behind: rowsTo(1),
+    ends: ([0, 1] as const).filter(opens).length,
+  };
+}
+
+/** Whether the paper beyond a band's end has no line on it that goes on there: a pencil's or a wire does. */
+function isPlain(
+  window: Window,
+  { row, slope }: Pick<Band, 'row' | 'slope'>,
+  side: 0 | 1,
+  paper: Paper,
+): boolean {
+  const { columns, from, to, L, a, b, copper } = window;
+  const spread = Math.max(lighter, paper.spread);
+  let [plain, seen] = [0, 0];
+  for (let n = 0; n < beyond; n++) {
+    const t = side ? to + n : from - 1 - n;
+    const k = rowOf(window, row, slope, t) * columns.length + t;
+    if (copper[k]) break;
+    seen++;
+    const tint = ((a[k] - paper.a) ** 2 + (b[k] - paper.b) ** 2) / chroma ** 2;
+    if (((L[k] - paper.L) / spread) ** 2 + tint < unlike) plain++;
+  }
+  return plain >= seen / 2;
+}
