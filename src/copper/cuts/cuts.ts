@@ -30,8 +30,10 @@ const doubtShare = 0.6;
 const roundMm = [1.5, 10] as const;
 
 /** What a cut must show at least or at most; see `standsOut`. */
-const least = { score: 3.5, doubt: 1, paper: 0.5, parted: 0.5, shade: 0.85, worth: 5.2 };
+const least = { score: 3.5, doubt: 1, paper: 0.5, parted: 0.5, shade: 0.8, worth: 5.2 };
 const most = { held: 0.22, light: 1.035, shine: 0.2 };
+/** A band that is darker than this share of the paper's light may be a crease or a pencil's line: both its ends must open. */
+const dark = 0.88;
 /** What doubt, up to so much, adds to a score, and what the strip's own look takes from it. */
 const ofDoubt = 0.8;
 const mostDoubt = 3;
@@ -77,22 +79,11 @@ function bestOfEach(cuts: Cut[], { pxPerMm }: CopperMask): Cut[] {
 }
 
 /** Whether a band is a cut for certain. */
-export function standsOut({
-  score,
-  doubt,
-  rest,
-  paper,
-  parted,
-  held,
-  shade,
-  light,
-  shine,
-  ends,
-}: Cut): boolean {
+function standsOut({ score, doubt, rest, paper, parted, held, shade, light, shine, ends }: Cut): boolean {
   if (score < least.score || doubt < least.doubt || paper < least.paper || parted < least.parted)
     return false;
-  if (held > most.held || shade < least.shade || light > most.light || shine > most.shine || ends === 0)
-    return false;
+  if (held > most.held || shade < least.shade || light > most.light || shine > most.shine) return false;
+  if (ends < (shade < dark ? 2 : 1)) return false;
   return score + ofDoubt * Math.min(mostDoubt, doubt) - ofRest * rest >= least.worth;
 }
 
@@ -179,7 +170,7 @@ function isDoubtful({ x, y, along, across, half }: AxisPlace, mask: CopperMask, 
 }
 
 /** Rows to both sides in which an opening of the mask counts as the cut's own. */
-const openRows = 4;
+const openRows = 2;
 
 function openOn({ columns, from, to, copper, ...window }: Window, { row, slope }: Band): number {
   let open = 0;

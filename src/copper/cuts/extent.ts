@@ -1,7 +1,7 @@
 import { middleOf } from '../../geometry/index.ts';
 import { uneven, unlike, type Band } from './band.ts';
-import { chroma, lighter, lineAt, off } from './line.ts';
-import type { Mouths, Paper } from './mouths.ts';
+import { chroma, lighter, lineAt, off, type Line } from './line.ts';
+import { paperAbout, type Mouths } from './mouths.ts';
 import { rowOf, type Window } from './window.ts';
 
 /** How far a band goes: along the strip, and out of it at its sides. */
@@ -16,7 +16,7 @@ export interface Extent {
 /** Rows beyond its certain half that a band is followed, most. */
 const farthest = 3;
 /** Columns at each end of which one must look like paper, and columns beyond it of which half must. */
-const inside = 2;
+const inside = 1;
 const beyond = 3;
 
 export function extentOf(window: Window, mouths: Mouths, { row, slope, half }: Band): Extent {
@@ -39,8 +39,7 @@ export function extentOf(window: Window, mouths: Mouths, { row, slope, half }: B
   const opens = (side: 0 | 1): boolean => {
     const last = Array.from({ length: inside }, (_, n) => (side ? count - 1 - n : n));
     if (!last.some((n) => uneven.some((shift) => isPaper(n, shift)))) return false;
-    const paper = line.ends[side];
-    return !paper || isPlain(window, { row, slope }, side, paper);
+    return isPlain(window, line, side);
   };
   return {
     before: rowsTo(-1),
@@ -49,13 +48,14 @@ export function extentOf(window: Window, mouths: Mouths, { row, slope, half }: B
   };
 }
 
-/** Whether the paper beyond a band's end has no line on it that goes on there: a pencil's or a wire does. */
-function isPlain(
-  window: Window,
-  { row, slope }: Pick<Band, 'row' | 'slope'>,
-  side: 0 | 1,
-  paper: Paper,
-): boolean {
+/** Light in which paper beyond a band's end may lie, as against the paper all along the strip; as cube roots. */
+const leastLight = 0.85;
+const mostLight = 1.08;
+
+/** Whether what lies beyond a band's end is the paper that lies all along the strip: a wire or a pencil's line goes on there. */
+function isPlain(window: Window, { row, slope }: Pick<Line, 'row' | 'slope'>, side: 0 | 1): boolean {
+  const paper = paperAbout(window, window.reach, side, window.reach);
+  if (!paper) return true;
   const { columns, from, to, L, a, b, copper } = window;
   const spread = Math.max(lighter, paper.spread);
   let [plain, seen] = [0, 0];
@@ -64,8 +64,10 @@ function isPlain(
     const k = rowOf(window, row, slope, t) * columns.length + t;
     if (copper[k]) break;
     seen++;
-    const tint = ((a[k] - paper.a) ** 2 + (b[k] - paper.b) ** 2) / chroma ** 2;
-    if (((L[k] - paper.L) / spread) ** 2 + tint < unlike) plain++;
+    const whole = paper.L + 16;
+    const light = Math.max(leastLight, Math.min(mostLight, (L[k] + 16) / whole));
+    const tint = ((a[k] - light * paper.a) ** 2 + (b[k] - light * paper.b) ** 2) / chroma ** 2;
+    if (((L[k] + 16 - light * whole) / spread) ** 2 + tint < unlike) plain++;
   }
   return plain >= seen / 2;
 }

@@ -22,32 +22,29 @@ const leastMouth = 12;
 
 /** Each place is looked at once, when it is first asked for. */
 export function mouthsOf(window: Window): Mouths {
-  const { rows, columns, from, to } = window;
-  const sides = [
-    Array.from({ length: from }, (_, n) => from - 1 - n),
-    Array.from({ length: columns.length - to }, (_, n) => to + n),
-  ];
+  const last = Math.floor((window.rows - 1) / mouthStep);
   const known = new Map<number, Paper | undefined>();
   return (row, side) => {
-    const step = Math.max(0, Math.min(Math.floor((rows - 1) / mouthStep), Math.round(row / mouthStep)));
+    const step = Math.max(0, Math.min(last, Math.round(row / mouthStep)));
     const key = 2 * step + side;
-    if (!known.has(key)) known.set(key, paperAt(window, step * mouthStep, sides[side]));
+    if (!known.has(key)) known.set(key, paperAbout(window, step * mouthStep, side, mouthReach));
     return known.get(key);
   };
 }
 
-const picked = [0, 1, 2].map(() => new Float32Array(128));
+/** Samples at most: of more only every so many rows are taken. */
+const most = 128;
+const picked = [0, 1, 2].map(() => new Float32Array(most));
 
-/** Medians of what lies beside the strip about a row, up to the next copper. @param side columns, the nearest first */
-function paperAt(
-  { L, a, b, copper, columns, rows }: Window,
-  row: number,
-  side: readonly number[],
-): Paper | undefined {
+/** Medians of what lies beside the strip within some rows of a row, up to the next copper. */
+export function paperAbout(window: Window, row: number, side: 0 | 1, reach: number): Paper | undefined {
+  const { L, a, b, copper, columns, from, to, rows } = window;
+  const beside = side ? columns.length - to : from;
+  const every = Math.max(mouthEvery, Math.ceil(((2 * reach + 1) * beside) / most));
   let n = 0;
-  for (let r = Math.max(0, row - mouthReach); r <= Math.min(rows - 1, row + mouthReach); r += mouthEvery) {
-    for (const t of side) {
-      const k = r * columns.length + t;
+  for (let r = Math.max(0, row - reach); r <= Math.min(rows - 1, row + reach); r += every) {
+    for (let step = 0; step < beside; step++) {
+      const k = r * columns.length + (side ? to + step : from - 1 - step);
       if (copper[k]) break;
       [picked[0][n], picked[1][n], picked[2][n]] = [L[k], a[k], b[k]];
       n++;
