@@ -37,20 +37,21 @@ export function axisPlaces(mask: CopperMask): AxisPlace[] {
   const cell = apartMm * pxPerMm;
   const columns = Math.ceil(width / cell);
   const cellAt = (x: number, y: number): number => Math.floor(y / cell) * columns + Math.floor(x / cell);
-  const asked = new Set<number>();
-  const taken = new Set<number>();
+  const cells = columns * Math.ceil(height / cell);
+  const asked = new Uint8Array(cells);
+  const taken = new Uint8Array(cells);
   const found: AxisPlace[] = [];
   for (const k of ridge(closed, width, height, (narrowestMm / 2) * pxPerMm)) {
     const [i, j] = [k % width, Math.floor(k / width)];
     const about = cellAt(i, j);
-    if (asked.has(about)) continue;
-    asked.add(about);
+    if (asked[about]) continue;
+    asked[about] = 1;
     const chord = shortestChord(closed, width, height, i, j, widestMm * pxPerMm);
     if (!chord) continue;
     const [x, y] = [chord.x, chord.y];
     const at = cellAt(x, y);
-    if (taken.has(at)) continue;
-    taken.add(at);
+    if (taken[at]) continue;
+    taken[at] = 1;
     const [vx, vy] = chord.across;
     found.push({
       x: x * shrink,
@@ -83,24 +84,19 @@ function shrunk({ filled, width, height }: CopperMask, shrink: number) {
 /** Off the axis the distance to the border grows by one a pixel towards it, on it by little. */
 const leastGrowth = 0.6;
 
-/** Pixels about as far from the border as any beside them, at least `least` px from it. */
-function* ridge(copper: Uint8Array, width: number, height: number, least: number): Generator<number> {
-  const squared = squaredDistance(
-    copper.map((v) => 1 - v),
-    width,
-    height,
-  );
+/** Pixels about as far from the border as any beside them, at least `least` px from it, in the order of the picture. */
+function ridge(copper: Uint8Array, width: number, height: number, least: number): number[] {
+  const open = new Uint8Array(copper.length);
+  for (let k = 0; k < open.length; k++) open[k] = 1 - copper[k];
+  const squared = squaredDistance(open, width, height);
+  const found: number[] = [];
   for (let k = width; k < squared.length - width; k++) {
     if (squared[k] < least * least) continue;
     const more = (Math.sqrt(squared[k]) + leastGrowth) ** 2;
-    if (
-      squared[k - 1] < more &&
-      squared[k + 1] < more &&
-      squared[k - width] < more &&
-      squared[k + width] < more
-    )
-      yield k;
+    const highest = Math.max(squared[k - 1], squared[k + 1], squared[k - width], squared[k + width]);
+    if (highest < more) found.push(k);
   }
+  return found;
 }
 
 interface Chord {

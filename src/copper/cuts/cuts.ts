@@ -21,7 +21,7 @@ export interface Cut extends Band, Extent {
 /** Rows to both sides of a place that are its own, and one more so that none falls between two places. */
 const own = Math.ceil((apartMm * 10) / 2) + 1;
 /** A first score from which on a band is looked at closely. */
-const leastScore = 1.5;
+const leastScore = 2.5;
 /** Log-odds by which a strip is less surely copper on a cut; where nothing is doubted nothing is looked for. */
 const leastDoubt = 0.9;
 const doubtColumns = 8;
@@ -60,11 +60,12 @@ export function cutsAcross(
     const [x, y] = [place.x / mask.pxPerMm + mask.originMm[0], place.y / mask.pxPerMm + mask.originMm[1]];
     if (hidden(x, y) || !isDoubtful(place, mask, unit)) continue;
     const cut = closeLook(place, first(place));
-    if (!cut || !standsOut(cut)) continue;
-    cut.rest = restRound(place, places, first, mask);
-    if (standsOut(cut)) cuts.push(cut);
+    if (cut && standsOut(cut)) cuts.push(cut);
   }
-  return bestOfEach(cuts, mask).filter(({ open }) => open < 1);
+  return bestOfEach(cuts, mask)
+    .filter(({ open }) => open < 1)
+    .map((cut) => ({ ...cut, rest: restRound(cut.place, places, first, mask) }))
+    .filter(standsOut);
 }
 
 /** Neighbouring places see one and the same cut. */
