@@ -19,7 +19,7 @@ export interface CopperMask {
   troubles: Trouble[];
   /** Which segmenter gave it. */
   by: 'classical' | 'learned' | 'given';
-  /** Fine cuts that the picture shows right across a strip, and that were opened for that. */
+  /** Cuts that the picture shows right across a strip; what the nets ran over is opened there. */
   cuts?: readonly SeenCut[];
 }
 

@@ -116,7 +116,7 @@ function paperSeen({ crossings }: Case['traced'], { at, mm }: Pick<Found, 'at' |
   );
 }
 
-/** Cuts right across a strip that the mask was opened for. */
+/** Cuts that the copper stage saw right across a strip. */
 function openedBreaks(found: Case): Found[] {
   const { graph } = found.wiring;
   return found.traced.crossings.flatMap((crossing) => {

@@ -77,7 +77,7 @@ export function crossingsOf(
     const width = Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1]);
     found.push({ at, piece: a.piece, other: b.piece, widthMm: width, gap, seam: 0, glare: 1 - gap });
   }
-  found.push(...openedCuts(mask, labels, frame));
+  found.push(...openedCuts(mask, labels, frame, found));
   return strongest(found);
 }
 
@@ -86,8 +86,13 @@ const openedGap = 0.95;
 /** mm beyond a cut's border at which the copper on its sides is asked. */
 const besideCut = 0.4;
 
-/** The cuts for which the mask was opened, where it still is open. */
-function openedCuts({ cuts = [], filled }: CopperMask, labels: Int32Array, frame: Frame): Crossing[] {
+/** The cuts that the copper stage saw, where the mask is open. */
+function openedCuts(
+  { cuts = [], filled }: CopperMask,
+  labels: Int32Array,
+  frame: Frame,
+  told: readonly Crossing[],
+): Crossing[] {
   return cuts.flatMap(({ at, along, widthMm, stripMm }) => {
     const pixelAt = (mm: number): number => {
       const [x, y] = toPx(frame, [at[0] + mm * along[0], at[1] + mm * along[1]]);
@@ -96,7 +101,9 @@ function openedCuts({ cuts = [], filled }: CopperMask, labels: Int32Array, frame
     const off = widthMm / 2 + besideCut;
     const [piece, other] = [labels[pixelAt(-off)], labels[pixelAt(off)]];
     if (!piece || !other || filled[pixelAt(0)]) return [];
-    return [{ at, piece, other, widthMm, along, stripMm, gap: openedGap, seam: 0, glare: 0, opened: true }];
+    const near = told.filter((each) => Math.hypot(each.at[0] - at[0], each.at[1] - at[1]) < apart);
+    const gap = Math.max(openedGap, ...near.map((each) => each.gap));
+    return [{ at, piece, other, widthMm, along, stripMm, gap, seam: 0, glare: 0, opened: true }];
   });
 }
 

@@ -68,7 +68,7 @@ export interface Crossing {
   stripMm?: number;
   /** Only its lightness speaks for a cut, as where it is too fine for the photograph to keep its colour. */
   fine?: boolean;
-  /** The copper stage saw it as a cut right across and opened it. */
+  /** The copper stage saw it as a cut right across the strip, and the mask is open there. */
   opened?: boolean;
   /** Probabilities, summing to at most 1. */
   gap: number;

@@ -63,7 +63,6 @@ export function cutsAcross(
     if (cut && standsOut(cut)) cuts.push(cut);
   }
   return bestOfEach(cuts, mask)
-    .filter(({ open }) => open < 1)
     .map((cut) => ({ ...cut, rest: restRound(cut.place, places, first, mask) }))
     .filter(standsOut);
 }

@@ -18,7 +18,7 @@ export function openCuts(
   const cuts = cutsAcross(mask, sheet, hidden);
   if (cuts.length === 0) return mask;
   const opened = { ...mask, filled: mask.filled.slice(), strict: mask.strict.slice() };
-  for (const cut of cuts) open(cut, mask, opened);
+  for (const cut of cuts) if (cut.open < 1) open(cut, mask, opened);
   return { ...opened, cuts: cuts.map((cut) => seenCut(cut, mask)) };
 }
 
