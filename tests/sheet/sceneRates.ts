@@ -6,7 +6,7 @@ import { shoot } from './scenes/shoot.ts';
 /**
  * Prints how many made-up scenes the outline is found in, how many are accepted by themselves, and how many of those
  * are wrong by more than 1 mm: npx tsx tests/sheet/sceneRates.ts FIRST_SEED COUNT [hard]
- * The weights were fitted to seeds 100001 to 100360, by turns usual and hard ones.
+ * The weights were fitted to seeds from 100001 to 100360, by turns usual and hard ones.
  */
 const first = Number(process.argv[2] ?? 60000);
 const count = Number(process.argv[3] ?? 40);

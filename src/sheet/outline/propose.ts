@@ -4,7 +4,7 @@ import { mostBow } from '../bow.ts';
 import { shrinkPhoto } from '../shrink.ts';
 import { turnOutline } from '../turnOutline.ts';
 import type { Outline } from '../types.ts';
-import { mapLines } from './baseMap.ts';
+import { mapBorder, mapLines } from './baseMap.ts';
 import { betweenEdges } from './betweenEdges.ts';
 import { certaintyFeatures, certaintyOf } from './certainty.ts';
 import { choose, judgeAll } from './choose.ts';
@@ -25,8 +25,8 @@ import type { WorkPicture } from './work.ts';
 
 /** Perimeter of a usual card where the size is not known: it only sets how far round the sides are looked at. */
 const usualPerimeterMm = 500;
-/** As many figures are looked at closely. */
-const mostCandidates = 100;
+/** As many figures are looked at closely, and where they leave a doubt, so that the sheet is cut out too. */
+const mostCandidates = { first: 100, inDoubt: 200 };
 /** And as many more of those along the border of each map. */
 const mostByMap = 40;
 /** So many of the likeliest are fitted to the photograph at most: two are proposed, others may show how far they lead. */
@@ -54,7 +54,7 @@ export function proposeOutlines(
     fitOne(photo, chosen, seen, base),
   );
   return [nth(0), nth(1)]
-    .flatMap((one) => (one ? [proposal(photo, one, leadOf(one, nth), base, maps)] : []))
+    .flatMap((one) => (one ? [proposal(photo, one, leadOf(one, nth), seen, base, maps)] : []))
     .sort((a, b) => b.outline.certainty - a.outline.certainty);
 }
 
@@ -73,12 +73,14 @@ function oneByOne<A, B>(items: A[], make: (item: A) => B | undefined): (n: numbe
 
 /** Every figure that could be the base, with what it looks like and its score; in no order. */
 export function candidatesIn({ work, lines }: Seen, base: BaseMm | undefined, maps: Maps): Chosen[] {
+  // Under 0 the trained map sees the base go on past a side.
   const borders = [maps.net, maps.cut].flatMap((map) => (map ? [mapLines(map, work)] : []));
   const all = borders.reduce(
     (known, { lines: coarse, edges, grain }) => mergeScales(known, coarse, edges, grain, work),
     lines,
   );
-  const anywhere = candidateQuads(all, work, base, mostCandidates);
+  const most = maps.cut ? mostCandidates.inDoubt : mostCandidates.first;
+  const anywhere = candidateQuads(all, work, base, most);
   // On a patterned table the figures of its lines would crowd out all others.
   const byMap = borders.flatMap((border) =>
     candidateQuads(alongBorder(all, border, work), work, base, mostByMap),
@@ -183,6 +185,7 @@ function proposal(
   photo: Photo,
   { chosen, fit, pxPerMm }: Fitted,
   lead: number,
+  { work }: Seen,
   base: BaseMm | undefined,
   maps: Maps,
 ): Proposal {
@@ -193,10 +196,16 @@ function proposal(
   const { seen: fine, times } = fineEnough(photo, pxPerMm);
   const small = { ...fit, cornersPx: scaledQuad(fit.cornersPx, 1 / times) };
   const outside = outsideEdge(fine, small, pxPerMm / times);
-  const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm, outside, maps);
-  const certainty =
-    certaintyOf(features) *
-    (outside > mostOutside || offPicture(photo, fit) || elsewhereOnMap(chosen, maps) ? doubt : 1);
+  const corners = scaledQuad(fit.cornersPx, 1 / work.step);
+  // Under 0 the trained map sees the base go on past a side.
+  const borders = [maps.net, maps.cut].flatMap((map) => (map ? mapBorder(map, corners, work) : [0, 0, 0]));
+  const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm, outside, borders, maps);
+  const doubted =
+    outside > mostOutside ||
+    offPicture(photo, fit) ||
+    elsewhereOnMap(chosen, maps) ||
+    (maps.net !== undefined && borders[0] < 0);
+  const certainty = certaintyOf(features) * (doubted ? doubt : 1);
   return {
     features,
     outline: pictureUp(
