@@ -16,7 +16,7 @@ const burnt = 97;
  * down to the second for what is burnt out to white on paper that is not.
  */
 const surelyNone = 50;
-const neverAny = 20;
+const neverAny = 1;
 const white = 99;
 /** The blur of the picture reaches so far beyond a glint, mm. */
 const blurMm = 0.2;

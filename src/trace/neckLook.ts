@@ -9,7 +9,10 @@ const alikeL = 7;
 const alikeChroma = 5;
 /** Paper is looked for so far from the neck, mm, in steps of so many pixels. */
 const roundMm = 6;
-const step = 3;
+const step = 2;
+
+/** So many places must lack copper to be told by. */
+const least = 3;
 
 const root = new Float32Array(3);
 
@@ -35,10 +38,11 @@ export function lookAtNeck(neck: Neck, mask: CopperMask, sheet: SquaredSheet): N
       }
       rootOf(sheet.rgb, 3 * k, root);
       const lab = [116 * root[1] - 16, 500 * (root[0] - root[1]), 200 * (root[1] - root[2])];
-      (away < near ? lacking : paper).push(lab);
+      if (away >= near) paper.push(lab);
+      else if (betweenCopper(mask, i, j, near)) lacking.push(lab);
     }
   }
-  if (left.length < 2 || lacking.length < 4 || paper.length < 10) return neck;
+  if (left.length < 2 || lacking.length < least || paper.length < 10) return neck;
   const usual = [0, 1, 2].map((c) => median(paper.map((lab) => lab[c])));
   const spread = median(paper.map((lab) => Math.abs(lab[0] - usual[0])));
   const alike = lacking.filter(
@@ -47,4 +51,24 @@ export function lookAtNeck(neck: Neck, mask: CopperMask, sheet: SquaredSheet): N
       Math.hypot(a - usual[1], b - usual[2]) < alikeChroma,
   );
   return { ...neck, sure: median(left) / 255, paper: alike.length / lacking.length };
+}
+
+const ways = [
+  [1, 0],
+  [0, 1],
+  [0.7, 0.7],
+  [0.7, -0.7],
+];
+
+/** Whether copper lies on two opposite sides within so many pixels: a place in a nick, not beside the strip. */
+function betweenCopper({ filled, width, height }: CopperMask, i: number, j: number, reach: number): boolean {
+  const meets = (dx: number, dy: number): boolean => {
+    for (let t = 1; t <= reach; t++) {
+      const [x, y] = [Math.round(i + t * dx), Math.round(j + t * dy)];
+      if (x < 0 || y < 0 || x >= width || y >= height) return false;
+      if (filled[y * width + x]) return true;
+    }
+    return false;
+  };
+  return ways.some(([dx, dy]) => meets(dx, dy) && meets(-dx, -dy));
 }

@@ -14,10 +14,14 @@ import { decodePhoto } from '../../src/photo/decodeNode.ts';
 const fixture = (name: string) => fileURLToPath(new URL(`../../fixtures/${name}`, import.meta.url));
 const card = cardSchema.parse(JSON.parse(await readFile(fixture('gap-1.2.card.json'), 'utf8')));
 
-/** Which pads lie on one net, whatever the nets are called. */
+/**
+ * Which pads lie on one net, whatever the nets are called. A contact's two sides are lettered by which lies nearer its middle,
+ * a tie on this card, so the letter is left out.
+ */
 function partition({ netlist }: Checked): string[] {
   const groups = new Map<string, string[]>();
-  for (const [pad, net] of Object.entries(netlist.netOf)) groups.set(net, [...(groups.get(net) ?? []), pad]);
+  for (const [pad, net] of Object.entries(netlist.netOf))
+    groups.set(net, [...(groups.get(net) ?? []), pad.replace(/^(C\d)[ab]$/, '$1')]);
   return [...groups.values()].map((pads) => pads.sort().join(' ')).sort();
 }
 

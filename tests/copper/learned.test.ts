@@ -86,7 +86,7 @@ it('a sheet at 5 px/mm is read as well as one at 10: IoU of the two over 0.85', 
 });
 
 it('the weights are small enough to fetch: at most 1.25 MB a net', () => {
-  for (const file of ['sheet.onnx', 'sheet2.onnx', 'base.onnx'])
+  for (const file of ['sheet.onnx', 'base.onnx'])
     expect(statSync(new URL(`../../public/models/${file}`, import.meta.url)).size).toBeLessThan(1.25e6);
 });
 

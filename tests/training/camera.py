@@ -71,7 +71,7 @@ def bloom(light):
     return light + F.interpolate(spill, size=(h, w), mode="bilinear", align_corners=False)
 
 
-def shoot(light, scale_range=(0.4, 1.0)):
+def shoot(light, scale_range=(0.4, 1.0), crisp_share=0.5):
     """
     light (b, 3, h, w) linear -> sRGB 0..1 of the same size, as if photographed at a lower resolution (one for the batch)
     and resampled back.
@@ -81,8 +81,11 @@ def shoot(light, scale_range=(0.4, 1.0)):
     level = light.mean((1, 2, 3), keepdim=True).clamp(min=0.02)
     light = light * rgb(torch.exp(uniform((b, 1), -0.9, 0.9, d))) * (0.35 / level) ** rgb(uniform((b, 1), 0, 0.9, d))
     cast = torch.exp(0.07 * torch.randn(b, 3, device=d) + torch.tensor([1.0, 0, -1.0], device=d) * uniform((b, 1), -0.18, 0.42, d))
-    light = blur(bloom(light * rgb(cast)), uniform((b,), 0.0, 2.2, d) ** 1.3)
-    scale = float(torch.rand(1)) * (scale_range[1] - scale_range[0]) + scale_range[0]
+    # So many pictures are in focus and fine enough that a slit of half a millimetre shows.
+    crisp = chance(b, crisp_share, d)
+    light = blur(bloom(light * rgb(cast)), torch.where(crisp, uniform((b,), 0.0, 0.9, d), uniform((b,), 0.0, 2.2, d) ** 1.3))
+    least = scale_range[0] if torch.rand(1) > crisp_share else max(scale_range[0], 0.65)
+    scale = float(torch.rand(1)) * (scale_range[1] - least) + least
     size = (int(h * scale) // 8 * 8, int(w * scale) // 8 * 8)
     small = F.interpolate(light, size=size, mode="bilinear", antialias=True, align_corners=False)
     noise = rgb(torch.exp(uniform((b, 1), math.log(0.001), math.log(0.03), d)))

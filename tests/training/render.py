@@ -6,18 +6,18 @@ import torch
 import torch.nn.functional as F
 
 from camera import blur, shoot
-from noise import chance, uniform
-from scene import Scene, box_sdf, col, cover
+from noise import chance, pick, uniform
+from scene import TABLES, Scene, box_sdf, col, cover, rgb
 from things import drawing, hand, hatching, lettering, scribble, wires
 
 
-def sheets(b, size, device):
+def sheets(b, size, device, near=False):
     """
-    A scene at 4 to 12 px/mm, still to be lit, and (b, 3, size, size) its own light, (b, 3, ...) truth of copper, lamp, cell,
+    A scene at 4 to 12 px/mm (8 to 12 for `near`), still to be lit, and (b, 3, size, size) its own light, (b, 3, ...) truth of copper, lamp, cell,
     (b, 1, ...) weights.
     """
-    # Mostly near 10 px/mm; else down to 4: the net is read at half scale too, where it sees more of the sheet.
-    px = 0.085 + (0.04 if torch.rand(1) < 0.6 else 0.15) * float(torch.rand(1))
+    # Mostly near 10 px/mm, or always for `near`; else down to 4: the net is read at half scale too, where it sees more of the sheet.
+    px = 0.085 + (0.04 if near or torch.rand(1) < 0.6 else 0.15) * float(torch.rand(1))
     span = size * px
     axis = (torch.arange(size, device=device) + 0.5) * px - span / 2
     y, x = torch.meshgrid(axis, axis, indexing="ij")
@@ -30,9 +30,10 @@ def sheets(b, size, device):
     inside = torch.maximum(cover(edge, px), col(whole))
     scene = Scene(x, y, inside, px, span, device)
     draw(scene, strips=13 if px > 0.15 else 9)
+    brink(scene, edge)
     truth = torch.stack([scene.copper, scene.lamp, scene.cell], 1)
     border = truth[:, :1] - blur(truth[:, :1], torch.full((b,), 2.0, device=device))
-    weight = 1 + 8 * scene.fine[:, None] + 2 * border.abs() + 6 * narrow_space(truth[:, :1], 1.2 / px)
+    weight = 1 + 8 * scene.fine[:, None] + 2 * border.abs() + (18 if near else 9) * narrow_space(truth[:, :1], 1.2 / px)
     weight = weight * (1 - scene.unknown[:, None])
     return scene, scene.light_in, truth, weight
 
@@ -44,20 +45,29 @@ def narrow_space(copper, width):
     return -F.max_pool2d(-grown, side, 1, side // 2) - copper
 
 
+def brink(scene, edge):
+    """The paper's own border: a dark, light or coloured line of its thickness, and a shadow on what lies under it."""
+    b, d = scene.b, scene.device
+    scene.shade(edge, 1.2, col(uniform((b,), 0, 0.9, d) * chance(b, 0.6, d).float()))
+    line = cover((edge - col(uniform((b,), -0.2, 0.4, d))).abs() - col(uniform((b,), 0.1, 0.5, d)), scene.px)
+    on = col(uniform((b,), 0.3, 1, d) * chance(b, 0.5, d).float())
+    scene.over(line * on, rgb(pick(b, TABLES, d) * uniform((b, 1), 0.1, 1.4, d)))
+
+
 def draw(scene, strips):
     scene.ground()
     drawing(scene, 3, 0.25)
     hatching(scene, 2, 0.22)
-    scribble(scene, 2, 0.2)
+    scribble(scene, 2, 0.28)
     scene.matte(2, 0.25)
     scene.lay_copper(strips)
     lettering(scene, 0.25)
     scene.solder(0.15)
-    scene.lamps(5)
+    scene.lamps(6)
     scene.coin(0.3)
     scene.covers()
-    wires(scene, 2, 0.15)
-    hand(scene, 0.14)
+    wires(scene, 2, 0.25)
+    hand(scene, 0.18)
 
 
 def photographs(b, size, device):

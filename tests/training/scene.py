@@ -66,6 +66,12 @@ def bent(u, v, curve):
     return torch.where(straight, u, around), torch.where(straight, v, off)
 
 
+def leaf_sdf(u, v, half_u, half_v, power):
+    """About the distance to |u/a|^p + |v/b|^p = 1, an ellipse for p = 2."""
+    r = ((u / half_u).abs() ** power + (v / half_v).abs() ** power).clamp(min=1e-6) ** (1 / power)
+    return (r - 1) * torch.minimum(half_u, half_v)
+
+
 def cover(sdf, mm_per_px):
     """Share of a pixel inside, from signed distance in mm."""
     return (0.5 - sdf / mm_per_px).clamp(0, 1)
@@ -283,6 +289,7 @@ class Scene:
         sdf = sdf + burr
         self.traced(sdf, on)
         cut = self.cut(u, v, half_u, half_v)
+        self.cuts.append(self.cut_place(cx, cy, angle))
         m = cover(torch.maximum(sdf, cut), self.px) * col(on.float())
         self.shade(sdf, 0.35, (col(on.float() * uniform((b,), 0, 0.5, d))) * self.inside)
         lean = uniform((b, 2), -0.35, 0.35, d)
@@ -296,6 +303,8 @@ class Scene:
             nu, nv = nu + step * col(uniform((b,), -0.4, 0.4, d)), nv + step * col(uniform((b,), -0.4, 0.4, d))
         seen = self.seen_room(nu, nv) * (1 - self.plain) + self.flat_light(u, half_u) * self.plain
         seen = seen * (1 + self.burst[:, None]) + 0.3 * self.burst[:, None]
+        for _ in range(2):
+            seen = seen * self.creased(u, v, half_u)
         edge = (1 - (sdf.abs() / 0.12).clamp(0, 1)) * col(uniform((b,), -0.5, 0.8, d))
         colour = self.tint * seen * (1 + edge[:, None]).clamp(0.1)
         self.over(m, colour, keep=True)
@@ -311,11 +320,20 @@ class Scene:
         past = u - col(uniform((b,), -1, 1, d) * half_u) - col(slant) * v
         return torch.sigmoid(past / col(uniform((b,), 0.05, 0.4, d))) * col(chance(b, 0.35, d).float())
 
+    def creased(self, u, v, half_u):
+        """A thin dark or bright line across a strip, where it was bent and laid flat again: no cut, for it shows no paper."""
+        b, d = self.b, self.device
+        slant = torch.where(chance(b, 0.5, d), uniform((b,), -1.0, 1.0, d), 0.1 * torch.randn(b, device=d))
+        past = u - col(uniform((b,), -1, 1, d) * half_u) - col(slant) * v + 0.15 * self.noise(40)[:, 0]
+        wide = col(torch.exp(uniform((b,), math.log(0.06), math.log(0.3), d)))
+        depth = col(uniform((b,), -0.9, 1.5, d) * chance(b, 0.3, d).float())
+        return (1 + depth * torch.exp(-((past / wide) ** 2)))[:, None]
+
     def flat_light(self, u, half_u):
         """What foil pressed smooth shows: one part of the room or sky, near black to white, along the whole strip or nearly."""
         b, d = self.b, self.device
         level = torch.exp(uniform((b, 1), math.log(0.03), math.log(1.3), d))
-        sky = torch.tensor([1.0, 0, -1.0], device=d) * 0.22 * torch.randn(b, 1, device=d) + 0.07 * torch.randn(b, 3, device=d)
+        sky = torch.tensor([1.0, 0, -1.0], device=d) * 0.28 * torch.randn(b, 1, device=d) + 0.07 * torch.randn(b, 3, device=d)
         level = level * torch.exp(sky)
         drift = torch.exp((u / col(half_u))[:, None] * rgb(0.4 * torch.randn(b, 1, device=d)))
         dull = 1 + 0.1 * self.noise(12) + rgb(uniform((b, 1), 0, 0.12, d)) * self.noise(120)
@@ -340,9 +358,10 @@ class Scene:
     def cut(self, u, v, half_u, half_v):
         """Signed distance into a cut across the strip (positive inside the cut); far negative where there is none."""
         b, d = self.b, self.device
-        self.has_cut = chance(b, 0.4, d).float()
+        self.has_cut = chance(b, 0.5, d).float()
         at_u = uniform((b,), -0.85, 0.85, d) * half_u
-        width = torch.exp(uniform((b,), math.log(0.2), math.log(3.0), d))
+        width = torch.exp(uniform((b,), math.log(0.25), math.log(3.5), d))
+        self.cut_at = (at_u, width)
         slant = uniform((b,), -0.6, 0.6, d) * chance(b, 0.5, d).float()
         jag = 0.12 * self.noise(70)[:, 0]
         middle = (u - col(at_u) - col(slant) * v + jag).abs() - col(width) / 2
@@ -351,6 +370,11 @@ class Scene:
         torn = torch.where(col(part) > 0, torn, torch.full_like(torn, -99.0))
         depth = -torch.maximum(middle, torn)
         return torch.where(col(self.has_cut) > 0, depth, torch.full_like(depth, -99.0))
+
+    def cut_place(self, cx, cy, angle):
+        """The middle of the last cut, the way over it, its width."""
+        at_u, width = self.cut_at
+        return cx + torch.cos(angle) * at_u, cy + torch.sin(angle) * at_u, angle, width * self.has_cut
 
     def seen_room(self, nu, nv):
         """What a mirror shows along two angles: a room of soft areas, windows, small lamps; (b, 3, h, w) linear light."""
@@ -379,6 +403,7 @@ class Scene:
         """Rails, branches, parallel pairs, bends, slivers: mostly along two directions of the sheet."""
         b, d = self.b, self.device
         self.begin_copper()
+        self.cuts, self.channels = [], []
         base = uniform((b,), -0.15, 0.15, d) + chance(b, 0.25, d).float() * uniform((b,), 0, math.pi, d)
         half = self.span / 2
         usual = 1.0 + 3.4 * torch.rand(b, device=d) ** 1.3
@@ -401,7 +426,13 @@ class Scene:
         """Parallel to the last strip with a clearance from tight to wide."""
         b, d = self.b, self.device
         cx, cy, angle, half_u, last_v = self.last
-        apart = last_v + half_v + torch.exp(uniform((b,), math.log(0.3), math.log(8), d))
+        space = torch.exp(uniform((b,), math.log(0.3), math.log(8), d))
+        apart = last_v + half_v + space
+        t, aside = uniform((b,), -0.8, 0.8, d) * half_u, last_v + space / 2
+        self.channels.append((
+            cx + torch.cos(angle) * t - torch.sin(angle) * aside, cy + torch.sin(angle) * t + torch.cos(angle) * aside,
+            angle + math.pi / 2, space,
+        ))
         return (
             cx - torch.sin(angle) * apart, cy + torch.cos(angle) * apart,
             angle + 0.01 * torch.randn(b, device=d), half_u * uniform((b,), 0.6, 1.1, d), half_v,
@@ -441,32 +472,70 @@ class Scene:
     # -- parts ----------------------------------------------------------------------------------------------------
 
     def lamps(self, n):
+        """
+        Chips, domes, and stickers with a pad at either end; where makers put them: over a cut, across the channel between two
+        strips, on a strip, anywhere.
+        """
         b, d = self.b, self.device
-        half = self.span / 2
         for k in range(n):
-            cx, cy, angle, half_u, _ = self.last
-            free = chance(b, 0.4, d)
-            t = uniform((b,), -1, 1, d) * half_u
-            x0 = torch.where(free, uniform((b,), -half, half, d), cx + torch.cos(angle) * t)
-            y0 = torch.where(free, uniform((b,), -half, half, d), cy + torch.sin(angle) * t)
-            turn = angle + (math.pi / 2) * chance(b, 0.5, d).float()
+            x0, y0, turn, span = self.seat(k)
             on = chance(b, 0.65, d)
-            round_ = chance(b, 0.3, d)
+            kind = torch.randint(10, (b,), device=d)
+            round_, leaf = kind < 3, kind > 5
             hu, hv = uniform((b,), 0.8, 4.5, d), uniform((b,), 0.6, 2.4, d)
+            hu = torch.where(leaf, uniform((b,), 3, 8, d), torch.maximum(hu, span / 2 + uniform((b,), 0.1, 1.5, d)))
+            hv = torch.where(leaf, hu * uniform((b,), 0.4, 0.9, d), torch.minimum(hv, hu))
             sdf, u, v = self.box(hu, hv, turn, x0, y0)
-            radius = uniform((b,), 1.4, 2.7, d)
+            radius = torch.maximum(uniform((b,), 1.4, 2.7, d), torch.where(span > 0, span / 2 + 0.4, 0 * span)).clamp(max=4)
             disc = torch.sqrt(u * u + v * v) - col(radius)
-            body = torch.where(col(round_), disc, sdf)
+            body = torch.where(col(round_), disc, torch.where(col(leaf), leaf_sdf(u, v, col(hu), col(hv), self.pointed(k)), sdf))
             legs, _, _ = self.box(uniform((b,), 5, 14, d), uniform((b,), 0.2, 0.35, d), turn, x0, y0)
             leg = cover(legs, self.px) * col((on & round_).float())
             self.over(leg, rgb(uniform((b, 1), 0.1, 0.8, d)).expand(-1, 3, 1, 1))
-            tall = uniform((b,), 0.5, 2.2, d) * torch.where(round_, 2.0, 1.0)
-            self.cast(x0, y0, turn, torch.where(round_, radius, hu), torch.where(round_, radius, hv), tall, on)
+            tall = torch.where(leaf, uniform((b,), 0.1, 0.5, d), uniform((b,), 0.5, 2.2, d) * torch.where(round_, 2.0, 1.0))
+            self.cast(x0, y0, turn, torch.where(round_, radius, hu), torch.where(round_, radius, hv), tall, on & ~leaf)
             self.shade(body, 0.5, col(on.float() * uniform((b,), 0, 0.5, d)))
             m = cover(body, self.px) * col(on.float())
-            self.over(m, self.lamp_colour(u, v, hu, radius, round_))
+            lit = on & chance(b, 0.22, d)
+            shown = torch.where(rgb(leaf[:, None]), self.sticker_colour(u, v, hu, hv), self.lamp_colour(u, v, hu, radius, round_))
+            bright = torch.where(lit, torch.exp(uniform((b,), 0, 3, d)), torch.ones(b, device=d))
+            self.over(m, shown * rgb(bright[:, None]))
             self.lamp = torch.maximum(self.lamp, m)
-            self.glow(x0, y0, on & chance(b, 0.2, d))
+            self.glow(x0, y0, lit)
+
+    def seat(self, k):
+        """Where the k-th lamp lies and which way; and how wide the space is that it spans, 0 where it spans none. mm."""
+        b, d = self.b, self.device
+        half = self.span / 2
+        cx, cy, angle, half_u, _ = self.last
+        t = uniform((b,), -1, 1, d) * half_u
+        turn = angle + (math.pi / 2) * chance(b, 0.5, d).float()
+        anywhere = (uniform((b,), -half, half, d), uniform((b,), -half, half, d), turn, torch.zeros(b, device=d))
+        on_strip = (cx + torch.cos(angle) * t, cy + torch.sin(angle) * t, turn, torch.zeros(b, device=d))
+        spots = [anywhere, on_strip, self.cuts[(2 * k) % len(self.cuts)], self.channels[k % len(self.channels)]]
+        chosen = torch.multinomial(torch.tensor([0.25, 0.25, 0.25, 0.25], device=d), b, replacement=True)
+        return [torch.stack(values).gather(0, chosen[None])[0] for values in zip(*spots)]
+
+    def pointed(self, k):
+        """How pointed a sticker's ends are: 2 is an ellipse, less is a leaf, more is nearly a box. One for the batch."""
+        return (2.0, 1.6, 2.0, 3.0, 2.2)[k % 5]
+
+    def sticker_colour(self, u, v, hu, hv):
+        """A flat lamp on a slip of card or film of any tone, with a chip in the middle and a dark or shining pad at either end."""
+        b, d = self.b, self.device
+        tones = [(0.85, 0.85, 0.85), (0.8, 0.82, 0.88), (0.75, 0.85, 0.8), (0.85, 0.6, 0.55), (0.3, 0.3, 0.3), (0.06, 0.06, 0.06),
+                 (0.05, 0.2, 0.12), (0.1, 0.15, 0.4), (0.6, 0.5, 0.3), (0.16, 0.13, 0.1)]
+        body = rgb(pick(b, tones, d) * uniform((b, 3), 0.8, 1.15, d)) * (1 + 0.03 * self.noise(120))
+        chip = torch.maximum(u.abs(), v.abs()) - col(uniform((b,), 0.3, 1.1, d))
+        shown = cover(chip, self.px)[:, None] * rgb(chance(b, 0.8, d).float()[:, None])
+        body = body * (1 - shown) + shown * rgb(pick(b, [(0.85, 0.8, 0.15), (0.9, 0.6, 0.1), (0.8, 0.8, 0.8), (0.5, 0.45, 0.1)], d))
+        away = col(hu * uniform((b,), 0.55, 0.8, d))
+        pad = torch.sqrt((u.abs() - away) ** 2 + v**2) - col(hv * uniform((b,), 0.25, 0.5, d))
+        pad = cover(pad, self.px)[:, None] * rgb(chance(b, 0.75, d).float()[:, None])
+        speck = rgb(uniform((b, 1), 0.03, 0.5, d)) * (1 + rgb(uniform((b, 1), 0, 0.5, d)) * self.noise(250)).clamp(min=0.1)
+        metal = self.seen_room(self.creases[:, 0] * 2, self.creases[:, 1] * 2).mean(1, keepdim=True) * rgb(uniform((b, 3), 0.6, 1, d))
+        shining = rgb(chance(b, 0.4, d).float()[:, None])
+        return body * (1 - pad) + pad * (speck * (1 - shining) + metal * shining)
 
     def lamp_colour(self, u, v, hu, radius, round_):
         b, d = self.b, self.device
@@ -513,6 +582,11 @@ class Scene:
         m = cover(r - col(radius), self.px) * col(on.float())
         self.over(m, (shown * (1 - ring) * (1 - text)).clamp(0, 4))
         self.cell = torch.maximum(self.cell, m)
+        # Tape that comes onto the cell's upper face and ends there.
+        turn, reach = uniform((b,), 0, 2 * math.pi, d), uniform((b,), 5, 20, d)
+        away = reach + radius * uniform((b,), -0.6, 0.7, d)
+        self.strip(cx + torch.cos(turn) * away, cy + torch.sin(turn) * away, turn, reach, uniform((b,), 1.2, 4, d), on & chance(b, 0.4, d))
+        self.cell = self.cell * (1 - self.copper)
 
     def covers(self):
         """Patches, tools, clear tape: what may lie over copper."""
@@ -520,9 +594,12 @@ class Scene:
         on = chance(b, 0.15, d).float()
         sdf, _, _ = self.box(uniform((b,), 4, 14, d), uniform((b,), 4, 14, d))
         self.over(cover(sdf, self.px) * col(on), rgb(pick(b, PAPERS + PAINTS, d)) * (1 + 0.02 * self.noise(120)))
-        on = chance(b, 0.12, d).float()
-        sdf, u, v = self.box(uniform((b,), 20, 60, d), uniform((b,), 1.5, 4, d))
-        tool = rgb(torch.rand(b, 3, device=d) ** 1.5) * (1 + 0.4 * torch.sin(v))[:, None]
+        on = chance(b, 0.2, d).float()
+        sdf, u, v = self.box(uniform((b,), 15, 60, d), uniform((b,), 1.5, 9, d))
+        self.shade(sdf, 1.5, col(on * uniform((b,), 0, 0.8, d)))
+        ribs = rgb(uniform((b, 1), 0, 0.4, d))
+        tool = rgb(torch.rand(b, 3, device=d) ** 1.5 * uniform((b, 1), 0.1, 1, d)) * (1 + ribs * torch.sin(v)[:, None])
+        tool = tool * (1 + rgb(uniform((b, 1), 0, 0.25, d)) * self.noise(220)).clamp(min=0.2)
         self.over(cover(sdf, self.px) * col(on), tool.clamp(0, 1.5))
         on = chance(b, 0.12, d).float()
         sdf, u, v = self.box(uniform((b,), 10, 40, d), uniform((b,), 4, 10, d))

@@ -7,7 +7,7 @@ import torch
 from noise import chance, pick, uniform
 from scene import CLEAR, PAINTS, col, cover, rgb
 
-SKIN = [(0.75, 0.5, 0.4), (0.6, 0.38, 0.28), (0.4, 0.24, 0.16), (0.2, 0.12, 0.08), (0.85, 0.62, 0.55)]
+SKIN = [(0.75, 0.5, 0.4), (0.6, 0.38, 0.28), (0.4, 0.24, 0.16), (0.28, 0.16, 0.1), (0.2, 0.12, 0.08), (0.12, 0.07, 0.05), (0.85, 0.62, 0.55)]
 SLEEVES = [(0.5, 0.03, 0.03), (0.03, 0.03, 0.03), (0.02, 0.1, 0.4), (0.7, 0.5, 0.05), (0.6, 0.6, 0.6), (0.1, 0.3, 0.1)]
 
 
@@ -120,5 +120,6 @@ def hand(scene, p):
         fold = 1 - 0.15 * torch.exp(-((torch.remainder(u, 18) - 9) ** 2))[:, None]
         colour = rgb(skin) * fade * fold * (1 + 0.05 * scene.noise(60) + 0.03 * scene.noise(200))
         nail = (((u - col(long - 0.6 * wide)) / col(0.7 * wide)) ** 2 + (v / col(0.6 * wide)) ** 2 < 1).float()[:, None]
-        colour = colour + nail * rgb(uniform((b, 1), 0, 0.2, d))
+        polish = rgb(chance(b, 0.35, d).float()[:, None]) * nail
+        colour = colour * (1 - polish) + polish * rgb(torch.rand(b, 3, device=d)) + nail * rgb(uniform((b, 1), 0, 0.2, d))
         scene.over(cover(sdf, scene.px) * col(on.float()), colour)

@@ -1,17 +1,16 @@
 """
 Trains the nets and writes them as ONNX.
 
-    torchrun --nproc_per_node=2 train.py sheet OUT.onnx --weights sheet.onnx --minutes 22 --seed 61 --size 640 --batch 16 --shots 4 \
-        --again 2 --pool 6000 --rate 2e-3 --rooms rooms.npy --compile
+    torchrun --nproc_per_node=2 train.py sheet OUT.onnx --near --weights sheet.onnx --minutes 25 --seed 72 --size 640 --batch 16 \
+        --shots 4 --again 2 --pool 6000 --rate 2e-3 --rooms rooms.npy --compile
     torchrun --nproc_per_node=2 train.py base OUT.onnx --weights base.onnx --minutes 4.5 --seed 62 --size 512 --batch 32 --shots 2 \
         --again 3 --pool 8000 --rate 2e-3 --rooms rooms.npy --compile
 
-public/models/sheet.onnx is what the first of these had learned after its 22 minutes, 31,400 steps on two H200s, going on from the
-sheet.onnx of commit baf748e (8000 steps from nothing: --minutes 13, broken off after 6, --seed 32 --rate 2.5e-3). sheet2.onnx
-comes from these scripts as they stood before, at commit 06dfe99 (its train.py says how). base.onnx is what the second learned in
-its 4.5 minutes on two H200s, going on from the base.onnx of commit 0511b7d (2600 steps on one H100, --minutes 4.3 --seed 2); its
-normalisations were then taken anew over unseen pictures, the weights at rest. Learning stops by the clock, so another machine
-gives other weights of the same kind.
+public/models/sheet.onnx is what the first of these had learned after its 25 minutes, about 27,700 steps on two H200s, going on from
+the sheet.onnx of commit f4d11be (31,400 steps of these scripts as they stood there, its train.py says how). base.onnx is what the
+second learned in its 4.5 minutes on two H200s, going on from the base.onnx of commit 0511b7d (2600 steps on one H100, --minutes 4.3
+--seed 2); its normalisations were then taken anew over unseen pictures, the weights at rest. Learning stops by the clock, so another
+machine gives other weights of the same kind.
 
 Needs PyTorch 2 and onnx with a CUDA device (a CPU works for a smoke run: --size 128 --batch 2 --steps 3). All pictures are
 made on the fly by scene.py and camera.py from the seed; the only photographs that enter are the panoramas that foil mirrors
@@ -51,6 +50,7 @@ def arguments():
     p.add_argument("--weights", help="begin from these: a .pt, or an .onnx that this script wrote")
     p.add_argument("--again", type=int, default=0, help="times that each picture is learned from once more, later")
     p.add_argument("--pool", type=int, default=4000, help="pictures kept for that")
+    p.add_argument("--near", action="store_true", help="only sheets near 10 px/mm, mostly in focus: slits weigh more")
     p.add_argument("--rooms", help="panoramas for the foil to mirror, made by rooms.py")
     p.add_argument("--compile", action="store_true", help="fuse the net's kernels")
     p.add_argument("--look")
@@ -219,7 +219,7 @@ def together(done, ranks, device):
 def draw(a, device):
     if a.what == "base":
         return photographs(a.batch, a.size // 2, device)
-    return sheets(a.batch, a.size, device)
+    return sheets(a.batch, a.size, device, a.near)
 
 
 def turned(maps, k):
@@ -231,7 +231,7 @@ def turned(maps, k):
 def photograph(a, scene, maps):
     """Takes a picture of what was drawn; one sheet gives several, each under its own light and by its own camera."""
     if a.what != "base":
-        batch = (shoot(scene.lit(maps[0]), (0.3, 1.0)), *maps[1:])
+        batch = (shoot(scene.lit(maps[0]), (0.3, 1.0), 0.8 if a.near else 0.5), *maps[1:])
     else:
         shrink = torch.nn.functional.avg_pool2d
         batch = shrink(shoot(maps[0], (0.6, 1.0)), 2), shrink(maps[1], 2)

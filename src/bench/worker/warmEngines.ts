@@ -23,7 +23,7 @@ export async function warmEngines(onShare: (share: number) => void = () => undef
   await Promise.allSettled(starts);
 }
 
-const nets = ['base.onnx', 'sheet.onnx', 'sheet2.onnx'];
+const nets = ['base.onnx', 'sheet.onnx'];
 
 const blank = { side: 128, times: 3 };
 

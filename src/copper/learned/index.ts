@@ -10,7 +10,7 @@ import { openThinGaps } from './thinGaps.ts';
 import { tiles } from './tiles.ts';
 import type { Tile } from './tiles.ts';
 
-/** What the trained nets say of each pixel of a sheet: chances 0..255, row-major, width*height of the sheet. */
+/** What the trained net says of each pixel of a sheet: chances 0..255, row-major, width*height of the sheet. */
 export interface LearnedCopper {
   copper: Uint8Array;
   lamp: Uint8Array;
@@ -22,7 +22,7 @@ const netPxPerMm = 10;
 const names = ['copper', 'lamp', 'cell'] as const;
 
 /**
- * Visible copper, lamp bodies and cells as small trained nets see them (made by tests/training/).
+ * Visible copper, lamp bodies and cells as a small trained net sees them (made by tests/training/).
  * Any sheet size: large ones are read in overlapping windows, other scales are brought to 10 px/mm and back.
  * @throws FoilproofError when the net cannot be loaded
  */
@@ -35,48 +35,39 @@ export async function seeCopperLearned(sheet: SquaredSheet): Promise<LearnedCopp
 }
 
 /**
- * The readings: the scale at which the sheet is shown to a net, and the say of each in what comes out. Seen smaller, the net
- * looks further round and misses fine things; the other net learned from other scenes, so what they err in differs.
+ * The readings: the scale at which the sheet is shown to the net, and the say of each in what comes out. Seen smaller, the net
+ * looks further round and misses fine things.
  */
 const looks = {
-  near: { net: 'sheet.onnx', scale: 1, share: 0.3 },
-  mid: { net: 'sheet.onnx', scale: 0.7, share: 0.25 },
-  far: { net: 'sheet.onnx', scale: 0.5, share: 0.25 },
-  other: { net: 'sheet2.onnx', scale: 1, share: 0.2 },
+  near: { scale: 1, share: 0.45 },
+  mid: { scale: 0.7, share: 0.3 },
+  far: { scale: 0.5, share: 0.25 },
 };
 
-/** The mean of all looks; those at full scale keep thin gaps open. */
+/** The mean of all looks; the one at full scale keeps thin gaps open. */
 async function look(picture: RgbPicture): Promise<LearnedCopper> {
   const { width, height } = picture;
-  const far = await readAt(looks.far, picture);
-  const mid = await readAt(looks.mid, picture);
-  const other = await readAt(looks.other, picture);
-  const seen = await readAt(looks.near, picture);
-  const fine = meanOdds([
-    { chances: seen.copper, share: looks.near.share },
-    { chances: other.copper, share: looks.other.share },
-  ]);
+  const far = await readAt(looks.far.scale, picture);
+  const mid = await readAt(looks.mid.scale, picture);
+  const near = await readAt(looks.near.scale, picture);
+  const seen = { ...near };
   for (const name of names) {
     seen[name] = meanOdds([
-      { chances: seen[name], share: looks.near.share },
+      { chances: near[name], share: looks.near.share },
       { chances: mid[name], share: looks.mid.share },
       { chances: far[name], share: looks.far.share },
-      { chances: other[name], share: looks.other.share },
     ]);
   }
-  openThinGaps(seen.copper, fine, width, height, netPxPerMm);
+  openThinGaps(seen.copper, near.copper, width, height, netPxPerMm);
   return seen;
 }
 
 /** One reading, brought back to the picture's own size. */
-async function readAt(
-  { net, scale: by }: { net: string; scale: number },
-  picture: RgbPicture,
-): Promise<LearnedCopper> {
-  if (by === 1) return read(net, picture);
+async function readAt(by: number, picture: RgbPicture): Promise<LearnedCopper> {
+  if (by === 1) return read(picture);
   const halved = by === 0.5;
   const smaller = halved ? halve(picture) : scale(picture, by);
-  const seen = await read(net, smaller);
+  const seen = await read(smaller);
   for (const name of names)
     seen[name] = halved ? double(seen[name], smaller, picture) : scaleTo(seen[name], 1, smaller, picture);
   return seen;
@@ -88,8 +79,8 @@ function scale(picture: RgbPicture, by: number): RgbPicture {
   return { width, height, rgb: scaleTo(picture.rgb, 3, picture, { width, height }) };
 }
 
-async function read(weights: string, picture: RgbPicture): Promise<LearnedCopper> {
-  const net = await openNet(weights);
+async function read(picture: RgbPicture): Promise<LearnedCopper> {
+  const net = await openNet('sheet.onnx');
   const area = picture.width * picture.height;
   const seen = { copper: new Uint8Array(area), lamp: new Uint8Array(area), cell: new Uint8Array(area) };
   for (const tile of tiles(picture.width, picture.height)) {

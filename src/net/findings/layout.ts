@@ -70,7 +70,7 @@ export function narrowNecks(found: Case): Finding[] {
 }
 
 /** What the photograph must show of a neck: copper in what is left (of 1), paper in this share of what lacks. */
-const sureNeck = 0.7;
+const sureNeck = 0.6;
 const nickPaper = 0.5;
 
 function neckCertainty(found: Case, { piece, widthMm, sure = 1, paper = 1 }: Neck): number {
