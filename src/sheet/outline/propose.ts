@@ -73,7 +73,6 @@ function oneByOne<A, B>(items: A[], make: (item: A) => B | undefined): (n: numbe
 
 /** Every figure that could be the base, with what it looks like and its score; in no order. */
 export function candidatesIn({ work, lines }: Seen, base: BaseMm | undefined, maps: Maps): Chosen[] {
-  // Under 0 the trained map sees the base go on past a side.
   const borders = [maps.net, maps.cut].flatMap((map) => (map ? [mapLines(map, work)] : []));
   const all = borders.reduce(
     (known, { lines: coarse, edges, grain }) => mergeScales(known, coarse, edges, grain, work),
