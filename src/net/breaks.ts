@@ -65,7 +65,7 @@ export function breaks(found: Case): Break[] {
 }
 
 /** An opening at least so wide, mm, shows the colour of what lies in it. */
-const showsColourMm = 1.5;
+const showsColourMm = 0.75;
 
 /** Copper of which the net is less sure in the mean, of 1, is tape that it hardly knows: what it leaves out of it says little. */
 const knownCopper = 0.5;

@@ -57,20 +57,26 @@ export function openCells(
 }
 
 /**
- * Whether a place without copper does not look like the paper round it: print, paint, a shadow, or tape that was not
- * known as such (greened, lacquered). An opening there may be one or not: nobody can tell by the mask alone.
+ * Whether a place without copper does not look like the paper round it: print, paint, a shadow, a wire that lies over it, or
+ * tape that was not known as such (greened, lacquered). An opening there may be one or not: nobody can tell by the mask alone.
+ * Where copper reaches into the place itself, most of what is open right round it tells.
  * @returns false where no picture was given, copper lies, or too little paper is round it
  */
 export function isStrange({ open }: { open?: OpenCells }, place: Point): boolean {
   const at = open && cellAt(open, place);
-  if (!open || at === undefined || Number.isNaN(open.lab[0][at])) return false;
+  if (!open || at === undefined) return false;
   const { lab, columns } = open;
-  const round = openRound(open, at % columns, Math.floor(at / columns));
+  const [i, j] = [at % columns, Math.floor(at / columns)];
+  const round = openRound(open, i, j, roundMm);
   if (round.length < leastCells) return false;
   const [L, a, b] = lab.map((plane) => middleOf(Float32Array.from(round, (k) => plane[k])));
   const spread = 1.48 * middleOf(Float32Array.from(round, (k) => Math.abs(lab[0][k] - L)));
-  const chroma = Math.hypot(lab[1][at] - a, lab[2][at] - b);
-  return chroma > alikeChroma || Math.abs(lab[0][at] - L) > Math.max(alikeL, spreads * spread);
+  const differs = (k: number): boolean =>
+    Math.hypot(lab[1][k] - a, lab[2][k] - b) > alikeChroma ||
+    Math.abs(lab[0][k] - L) > Math.max(alikeL, spreads * spread);
+  if (!Number.isNaN(lab[0][at])) return differs(at);
+  const beside = openRound(open, i, j, 1);
+  return beside.length > 1 && beside.filter(differs).length > beside.length / 2;
 }
 
 /** Under this L* a cell shows nothing: squaring up leaves black what lies beyond the photograph. */
@@ -89,10 +95,10 @@ function cellAt({ columns, rows, cellMm, originMm }: OpenCells, [x, y]: Point): 
   return i < 0 || j < 0 || i >= columns || j >= rows ? undefined : j * columns + i;
 }
 
-function openRound({ columns, rows, lab }: OpenCells, i: number, j: number): number[] {
+function openRound({ columns, rows, lab }: OpenCells, i: number, j: number, far: number): number[] {
   const found: number[] = [];
-  for (let y = Math.max(0, j - roundMm); y <= Math.min(rows - 1, j + roundMm); y++)
-    for (let x = Math.max(0, i - roundMm); x <= Math.min(columns - 1, i + roundMm); x++)
+  for (let y = Math.max(0, j - far); y <= Math.min(rows - 1, j + far); y++)
+    for (let x = Math.max(0, i - far); x <= Math.min(columns - 1, i + far); x++)
       if (!Number.isNaN(lab[0][y * columns + x])) found.push(y * columns + x);
   return found;
 }

@@ -34,3 +34,30 @@ it('copper is not asked, nor what lies beyond the picture, nor where no picture 
   expect(isStrange(traced, [90, 10])).toBe(false);
   expect(isStrange({}, [20.5, 10.5])).toBe(false);
 });
+
+/** White paper; a strip 5 mm high that is open over a slanting band 1.4 mm wide, in which this colour shows; a wire goes on over the paper. */
+function banded(colour: readonly number[], beyond: boolean) {
+  const [width, height] = [400, 200];
+  const rgb = new Uint8Array(3 * width * height);
+  const filled = new Uint8Array(width * height);
+  for (let k = 0; k < width * height; k++) {
+    const [i, j] = [k % width, Math.floor(k / width)];
+    const onStrip = j >= 75 && j < 125;
+    const inBand = Math.abs(i - 200 - 0.6 * (j - 100)) < 8;
+    const shown = inBand && (onStrip || beyond) ? colour : onStrip ? [150, 90, 60] : [220, 220, 215];
+    for (let c = 0; c < 3; c++) rgb[3 * k + c] = shown[c];
+    if (onStrip && !inBand) filled[k] = 1;
+  }
+  const frame = { width, height, pxPerMm: 10, originMm: [0, 0] as const, baseMm: { width: 40, height: 20 } };
+  const sheet = { ...frame, rgb, toPhoto: [1, 0, 0, 0, 1, 0, 0, 0, 1] as const, photoPxPerMm: 10 };
+  const mask = { ...frame, filled, strict: filled, likelihood: filled, readable: 1, troubles: [] };
+  return { open: openCells(sheet, { ...mask, by: 'learned' }) };
+}
+
+it('a thin wire over a strip does not look like the paper, a cut as wide does, though copper reaches into its place', () => {
+  const along = [8, 8.6, 9.4, 10.6, 11.4, 12].map((y) => [20 + 0.6 * (y - 10), y] as const);
+  const strange = (traced: ReturnType<typeof banded>) =>
+    along.filter(([x, y]) => isStrange(traced, [x, y])).length;
+  expect(strange(banded([180, 30, 40], true))).toBeGreaterThan(3);
+  expect(strange(banded([220, 220, 215], false))).toBe(0);
+});
