@@ -4,6 +4,7 @@ import type { SquaredSheet } from '../sheet/index.ts';
 import { surroundings, type Surroundings } from './contrast.ts';
 import { cutProbability } from './cutProbability.ts';
 import { cutShape } from './cutShape.ts';
+import { cutSides } from './cutSides.ts';
 import { fineEvidence, paperEvidence } from './evidence.ts';
 import { facingEnds, type Facing } from './facing.ts';
 import { facingSides } from './facingSides.ts';
@@ -83,9 +84,6 @@ export function crossingsOf(
 
 /** Chance that a cut which the copper stage opened is one. */
 const openedGap = 0.95;
-/** mm beyond a cut's border at which the copper on its sides is asked. */
-const besideCut = 0.4;
-
 /** The cuts that the copper stage saw, where the mask is open. */
 function openedCuts(
   { cuts = [], filled }: CopperMask,
@@ -93,14 +91,11 @@ function openedCuts(
   frame: Frame,
   told: readonly Crossing[],
 ): Crossing[] {
-  return cuts.flatMap(({ at, along, widthMm, stripMm }) => {
-    const pixelAt = (mm: number): number => {
-      const [x, y] = toPx(frame, [at[0] + mm * along[0], at[1] + mm * along[1]]);
-      return Math.floor(y) * frame.width + Math.floor(x);
-    };
-    const off = widthMm / 2 + besideCut;
-    const [piece, other] = [labels[pixelAt(-off)], labels[pixelAt(off)]];
-    if (!piece || !other || filled[pixelAt(0)]) return [];
+  return cuts.flatMap((cut) => {
+    const { at, along, widthMm, stripMm } = cut;
+    const [piece, other] = cutSides(labels, frame, cut);
+    const [x, y] = toPx(frame, at);
+    if (!piece || !other || filled[Math.floor(y) * frame.width + Math.floor(x)]) return [];
     const near = told.filter((each) => Math.hypot(each.at[0] - at[0], each.at[1] - at[1]) < apart);
     const gap = Math.max(openedGap, ...near.map((each) => each.gap));
     return [{ at, piece, other, widthMm, along, stripMm, gap, seam: 0, glare: 0, opened: true }];

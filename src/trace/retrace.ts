@@ -1,11 +1,12 @@
 import type { CopperMask } from '../copper/index.ts';
 import type { Box } from '../geometry/index.ts';
 import { clearances } from './clearance.ts';
+import { cutSides } from './cutSides.ts';
 import { includePixel, noPixels, toPx, type Frame, type PixelBox } from './frame.ts';
 import { necksOf } from './necks.ts';
 import { describePiece } from './piece.ts';
 import { leastPiece } from './trace.ts';
-import type { Clearance, Piece, Traced } from './types.ts';
+import type { Clearance, Crossing, Piece, Traced } from './types.ts';
 
 /**
  * Renews a trace after the mask has changed within a box: only the pieces that reach into the box are labelled and
@@ -43,8 +44,16 @@ export function retrace(traced: Traced, mask: CopperMask, dirty: Box): Traced {
     clearances: renewClearances(traced, pieces, unchanged, rename, around),
     crossings: traced.crossings
       .filter(({ at: [x, y] }) => x < dirty.x0 || x > dirty.x1 || y < dirty.y0 || y > dirty.y1)
-      .map((crossing) => ({ ...crossing, piece: idAt(labels, frame, crossing.at) ?? 0 })),
+      .flatMap((crossing) => laidAgain(crossing, labels, frame)),
   };
+}
+
+/** A crossing told of the pieces as they are labelled now. A cut that was opened is none any more where a side of it is gone. */
+function laidAgain(crossing: Crossing, labels: Int32Array, frame: Frame): Crossing[] {
+  const { at, along, widthMm, opened } = crossing;
+  if (!opened || !along) return [{ ...crossing, piece: idAt(labels, frame, at) ?? 0 }];
+  const [piece, other] = cutSides(labels, frame, { at, along, widthMm });
+  return piece && other ? [{ ...crossing, piece, other }] : [];
 }
 
 /** mm within which clearances are told. */
