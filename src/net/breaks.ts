@@ -26,6 +26,8 @@ export interface Break {
   /** The mask is open, and the picture shows paper from side to side. */
   seen: boolean;
   by: 'cut' | 'facing' | 'starved' | 'plan' | 'unsure' | 'fine';
+  /** The copper stage saw it as a cut right across copper. */
+  opened?: boolean;
 }
 
 type Found = Omit<Break, 'planned' | 'seen'>;
@@ -124,7 +126,7 @@ function openedBreaks(found: Case): Found[] {
     const sides = sidesOf(crossing);
     if (!opened || other === undefined || !sides) return [];
     const [a, b] = [graph.islandAt(piece, sides[0]), graph.islandAt(other, sides[1])];
-    return [{ at, mm, a, b, paper, meant: meantAt(found, at), by: 'facing' as const }];
+    return [{ at, mm, a, b, paper, meant: meantAt(found, at), by: 'facing' as const, opened }];
   });
 }
 

@@ -56,9 +56,9 @@ function wouldShort(found: Case, { a, b, planned }: Break): boolean {
 }
 
 /** With a plan, a cut between two nets where none is planned parts what never belonged together: a tight place. */
-function isSlit({ card, wiring: { netOfIsland } }: Case, { a, b, by, planned }: Break): boolean {
+function isSlit({ card, wiring: { netOfIsland } }: Case, { a, b, by, planned, opened }: Break): boolean {
   const parts = netOfIsland[a] !== netOfIsland[b];
-  return by === 'cut' && !planned && parts && (card.plan?.strips.length ?? 0) > 0;
+  return (by === 'cut' || opened === true) && !planned && parts && (card.plan?.strips.length ?? 0) > 0;
 }
 
 function tell(found: Case, each: Break, lamps: string[]): Finding {
