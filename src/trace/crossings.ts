@@ -84,6 +84,7 @@ export function crossingsOf(
 
 /** Chance that a cut which the copper stage opened is one. */
 const openedGap = 0.95;
+
 /** The cuts that the copper stage saw, where the mask is open. */
 function openedCuts(
   { cuts = [], filled }: CopperMask,

@@ -48,7 +48,7 @@ export function axisPlaces(mask: CopperMask): AxisPlace[] {
     asked[about] = 1;
     const chord = shortestChord(closed, width, height, i, j, widestMm * pxPerMm);
     if (!chord) continue;
-    const [x, y] = [chord.x, chord.y];
+    const { x, y } = chord;
     const at = cellAt(x, y);
     if (taken[at]) continue;
     taken[at] = 1;

@@ -15,8 +15,7 @@ export interface Extent {
 
 /** Rows beyond its certain half that a band is followed, most. */
 const farthest = 3;
-/** Columns at each end of which one must look like paper, and columns beyond it of which half must. */
-const inside = 1;
+/** Columns beyond a band's end of which half must look like paper; the last of its own must too. */
 const beyond = 3;
 
 export function extentOf(window: Window, mouths: Mouths, { row, slope, half }: Band): Extent {
@@ -37,9 +36,8 @@ export function extentOf(window: Window, mouths: Mouths, { row, slope, half }: B
     return Math.max(half, middleOf(rows));
   };
   const opens = (side: 0 | 1): boolean => {
-    const last = Array.from({ length: inside }, (_, n) => (side ? count - 1 - n : n));
-    if (!last.some((n) => uneven.some((shift) => isPaper(n, shift)))) return false;
-    return isPlain(window, line, side);
+    const last = side ? count - 1 : 0;
+    return uneven.some((shift) => isPaper(last, shift)) && isPlain(window, line, side);
   };
   return {
     before: rowsTo(-1),
