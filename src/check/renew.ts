@@ -2,7 +2,6 @@ import type { Card } from '../card/index.ts';
 import {
   applyTouchUp,
   closeGlints,
-  cutByTaps,
   dropPrint,
   openBesideLamps,
   openOnPatches,
@@ -10,12 +9,11 @@ import {
   openChannels,
   openCuts,
   seeCopper,
+  settleTaps,
 } from '../copper/index.ts';
-import type { CopperMask, LearnedMap } from '../copper/index.ts';
 import { loadOpenCv } from '../engine/openCv.ts';
 import { verdictOf } from '../net/index.ts';
 import { suggestParts } from '../parts/suggest/index.ts';
-import type { Suggested } from '../parts/suggest/index.ts';
 import type { Photo } from '../photo/index.ts';
 import { solveStates } from '../power/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
@@ -29,7 +27,7 @@ import { cardWithSheets, joinSheets, placeSheet, tracedWithSheets } from './shee
 import type { PlacedSheet, ReadSheet, SheetPhoto } from './sheets/index.ts';
 import { placeShots } from './shots.ts';
 import { stopwatch } from './stopwatch.ts';
-import type { Checked, StageName } from './types.ts';
+import type { Checked, StageName, Untaught } from './types.ts';
 import { weighCrossings } from './weighCrossings.ts';
 
 const order: StageName[] = ['decode', 'square', 'copper', 'trace', 'net', 'power'];
@@ -56,8 +54,9 @@ export async function renewFrom(from: StageName, work: Work, options: CheckOptio
   const kept = (stage: StageName) => (order.indexOf(stage) < order.indexOf(first) ? work.before : undefined);
   const square = kept('square') ?? (await watch.run('square', () => placeAll(work, options)));
   const { outline, shots, placed } = square;
-  const { sheet, seen, joined, suggested } =
-    kept('copper') ?? (await watch.run('copper', () => seeAll(square, card, options)));
+  const { sheet, seen, untaught, joined, suggested } =
+    kept('copper') ??
+    (await watch.run('copper', () => seeAll(square, card, options, kept('square') && work.before?.untaught)));
   const mask = kept('trace')?.mask ?? applyTouchUp(cutLamps(seen, card), card.touch_up);
   const traced =
     kept('trace')?.traced ??
@@ -79,6 +78,7 @@ export async function renewFrom(from: StageName, work: Work, options: CheckOptio
     placed,
     joined,
     seen,
+    untaught,
     suggested,
     mask,
     traced,
@@ -114,41 +114,44 @@ async function seeAll(
   { sheet, own = sheet, placed = [] }: Pick<Checked, 'sheet' | 'own' | 'placed'>,
   card: Card,
   options: CheckOptions,
-): Promise<Pick<Checked, 'sheet' | 'seen' | 'joined' | 'suggested'>> {
-  const { seen, suggested } = await see(own, card, options);
-  if (placed.length === 0) return { sheet: own, seen, suggested };
+  before?: Checked['untaught'],
+): Promise<Pick<Checked, 'sheet' | 'seen' | 'untaught' | 'joined' | 'suggested'>> {
+  const { seen, untaught, suggested } = await see(own, card, options, before);
+  if (placed.length === 0) return { sheet: own, seen, untaught, suggested };
   const reads: ReadSheet[] = [];
   const bare = { ...card, lamps: [], cell: undefined };
   for (const each of placed) {
     const of = each.given.sheet === 'base' ? card : bare;
     reads.push({ ...each, seen: (await see(each.sheet, { ...of, teach: noTaps }, options)).seen });
   }
-  return { ...joinSheets({ sheet: own, seen }, reads, card), suggested };
-}
-
-/** The copper, with what the maker's taps teach: by the photograph's own colours beside the nets, by the classical eye without them. */
-async function seeTaught(
-  sheet: SquaredSheet,
-  taps: Card['teach'],
-  learned: LearnedMap | undefined,
-): Promise<CopperMask> {
-  if (!learned) return seeCopper(sheet, { teachCopper: taps.copper, teachPaper: taps.paper });
-  const seen = seeCopper(sheet, { learned });
-  if (!taps.copper.length && !taps.paper.length) return seen;
-  return cutByTaps(await loadOpenCv(), sheet, seen, learned, taps);
+  return { ...joinSheets({ sheet: own, seen }, reads, card), untaught, suggested };
 }
 
 /** Taps teach the photograph that they were made on. */
 const noTaps: Card['teach'] = { copper: [], paper: [] };
 
+/** The copper, and what the maker's taps say of it. */
 async function see(
   sheet: SquaredSheet,
   card: Card,
   options: CheckOptions,
-): Promise<{ seen: CopperMask; suggested: Suggested }> {
+  before?: Checked['untaught'],
+): Promise<Pick<Checked, 'seen' | 'untaught' | 'suggested'>> {
+  const untaught = before?.of === partsOf(card) ? before : await seeUntaught(sheet, card, options);
+  const { mask, learned, suggested } = untaught;
+  return { seen: await settleTaps(loadOpenCv, sheet, mask, learned, card.teach), untaught, suggested };
+}
+
+/** What of a card the copper is seen by, beside the taps: where it lies, and to the classical eye what the taps' colours are. */
+function partsOf({ lamps, cell, patches, teach }: Card, learned = true): string {
+  return JSON.stringify([lamps, cell, patches, learned ? undefined : teach]);
+}
+
+async function seeUntaught(sheet: SquaredSheet, card: Card, options: CheckOptions): Promise<Untaught> {
   const { map: learned, lost } = await learnedOr(options.learned, sheet);
-  const taught = await seeTaught(sheet, card.teach, learned);
-  const seen = dropPrint(taught, sheet, card.teach.copper);
+  const { copper: teachCopper, paper: teachPaper } = card.teach;
+  const all = seeCopper(sheet, learned ? { learned } : { teachCopper, teachPaper });
+  const seen = dropPrint(all, sheet, learned ? [] : teachCopper);
   if (lost) seen.troubles.unshift('no-nets');
   const shone = closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card));
   const onPaper = openOnPatches(
@@ -158,7 +161,9 @@ async function see(
   );
   const apart = openChannels(openBesideLamps(onPaper, sheet, card.lamps), sheet, lampsOn(card));
   return {
-    seen: openCuts(apart, sheet, hiddenOn(card)),
+    mask: openCuts(apart, sheet, hiddenOn(card)),
+    learned,
     suggested: suggestParts(sheet, learned),
+    of: partsOf(card, learned !== undefined),
   };
 }

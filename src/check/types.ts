@@ -1,5 +1,5 @@
 import type { Card } from '../card/index.ts';
-import type { CopperMask } from '../copper/index.ts';
+import type { CopperMask, LearnedMap } from '../copper/index.ts';
 import type { Netlist, Verdict } from '../net/index.ts';
 import type { Suggested } from '../parts/suggest/index.ts';
 import type { Photo } from '../photo/index.ts';
@@ -13,6 +13,15 @@ import type { Traced } from '../trace/index.ts';
 export type { Verdict };
 
 export type StageName = 'decode' | 'square' | 'copper' | 'trace' | 'net' | 'power';
+
+/** The copper as it is seen without the maker's taps: kept, so that a tap costs no second look by the nets. */
+export interface Untaught {
+  mask: CopperMask;
+  learned?: LearnedMap;
+  suggested: Suggested;
+  /** What of the card it hangs on. */
+  of: string;
+}
 
 /** Everything that one check gives, stage by stage; each stage can be renewed from its own on. */
 export interface Checked {
@@ -29,6 +38,7 @@ export interface Checked {
   joined?: JoinedSheets;
   /** The copper as seen, before any touch-up stroke. */
   seen: CopperMask;
+  untaught?: Untaught;
   /** Lamps and the cell as the photograph of the base shows them; nothing of it counts until the card has it. */
   suggested: Suggested;
   mask: CopperMask;

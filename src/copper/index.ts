@@ -1,6 +1,6 @@
 export type { CopperMask, LearnedMap, SeenCut, Trouble } from './types.ts';
 export type { SeeOptions } from './seeCopper.ts';
-export { cutByTaps } from './cutByTaps.ts';
+export { settleTaps, type Taps } from './taps/settleTaps.ts';
 export { closeGlints } from './closeGlints.ts';
 export { openBesideLamps } from './openBesideLamps.ts';
 export { openOnPatches } from './openOnPatches.ts';

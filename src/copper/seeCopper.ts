@@ -7,7 +7,7 @@ import { shapeOf } from './signs.ts';
 import type { CopperMask, LearnedMap } from './types.ts';
 
 export interface SeeOptions {
-  /** Places on the tape, mm, that the maker tapped to teach a hard photograph; with `learned`, `cutByTaps` takes them. */
+  /** Places on the tape, mm, that the maker tapped to teach a hard photograph; with `learned`, `settleTaps` takes them. */
   teachCopper?: readonly Point[];
   /** Places on bare paper, mm. */
   teachPaper?: readonly Point[];

@@ -21,6 +21,8 @@ export interface CopperMask {
   by: 'classical' | 'learned' | 'given';
   /** Cuts that the picture shows right across a strip; what the nets ran over is opened there. */
   cuts?: readonly SeenCut[];
+  /** Places at which the maker has said that copper runs on, and how far round them that holds, mm. */
+  sound?: readonly { at: Point; reachMm: number }[];
 }
 
 /** A straight cut across a strip. */

@@ -78,9 +78,13 @@ export function crossingsOf(
     const width = Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1]);
     found.push({ at, piece: a.piece, other: b.piece, widthMm: width, gap, seam: 0, glare: 1 - gap });
   }
-  found.push(...openedCuts(mask, labels, frame, found));
-  return strongest(found);
+  const doubted = found.filter(({ at }) => !isSound(mask, at));
+  return strongest([...doubted, ...openedCuts(mask, labels, frame, doubted)]);
 }
+
+/** Whether the maker has said that copper runs on at a place. */
+const isSound = ({ sound = [] }: CopperMask, [x, y]: Point): boolean =>
+  sound.some(({ at, reachMm }) => Math.hypot(at[0] - x, at[1] - y) < reachMm);
 
 /** Chance that a cut which the copper stage opened is one. */
 const openedGap = 0.95;

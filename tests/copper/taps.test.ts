@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { cutByTaps, seeCopper } from '../../src/copper/index.ts';
+import { seeCopper, settleTaps } from '../../src/copper/index.ts';
 import { loadOpenCv } from '../../src/engine/openCv.ts';
 import { drawStrip } from '../trace/creasedStrip.ts';
 
@@ -35,11 +35,10 @@ function blindTo(sheet: ReturnType<typeof tile>, copper: Uint8Array) {
 }
 
 test('beside the nets a tap brings in what they pass over and leaves the rest; a tap on paper takes it out', async () => {
-  const cv = await loadOpenCv();
   const sheet = tile();
   const learned = blindTo(sheet, seeCopper(sheet).filled);
   const untaught = seeCopper(sheet, { learned });
-  const tapped = cutByTaps(cv, sheet, untaught, learned, { copper: [[16, 6]], paper: [] });
+  const tapped = await settleTaps(loadOpenCv, sheet, untaught, learned, { copper: [[16, 6]], paper: [] });
   const inTile = (mask: Uint8Array) =>
     mask.filter(
       (v, k) =>
@@ -54,7 +53,7 @@ test('beside the nets a tap brings in what they pass over and leaves the rest; a
   const elsewhere =
     tapped.filled.filter((v, k) => v !== untaught.filled[k]).length - 6400 * inTile(tapped.filled);
   expect(elsewhere).toBeLessThan(0.02 * tapped.filled.length);
-  const back = cutByTaps(cv, sheet, tapped, learned, { copper: [], paper: [[16, 6]] });
+  const back = await settleTaps(loadOpenCv, sheet, tapped, learned, { copper: [], paper: [[16, 6]] });
   expect(inTile(back.filled)).toBeLessThan(0.05);
 });
 
@@ -63,6 +62,6 @@ test('a tap whose colours run out into a region wider than tape changes nothing'
   const nothing = new Uint8Array(sheet.width * sheet.height);
   const learned = { copper: nothing, lamp: nothing, cell: nothing };
   const untaught = seeCopper(sheet, { learned });
-  const tapped = cutByTaps(await loadOpenCv(), sheet, untaught, learned, { copper: [[16, 1]], paper: [] });
+  const tapped = await settleTaps(loadOpenCv, sheet, untaught, learned, { copper: [[16, 1]], paper: [] });
   expect(tapped.filled).toEqual(untaught.filled);
 });

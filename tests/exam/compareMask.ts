@@ -11,9 +11,19 @@ export interface MaskScore {
   pieces: { truly: number; found: number };
 }
 
-const pxPerMm = 10;
+/** The compared masks' scale. */
+export const pxPerMm = 10;
 
-/** Both masks brought to the true base's frame at 10 px/mm, so that a corner's error is not counted twice. */
+/** A mask and the truth in the true base's frame at 10 px/mm, so that a corner's error is not counted twice. */
+export interface Compared {
+  mine: Binary;
+  strict: Binary;
+  theirs: Binary;
+}
+
+/** Area from which on a region is a piece, px^2. */
+export const leastPiece = 4 * pxPerMm ** 2;
+
 export function compareMask(
   mask: CopperMask,
   seen: Frame,
@@ -21,6 +31,22 @@ export function compareMask(
   trueFrame: Frame,
   base: { width_mm: number; height_mm: number },
 ): MaskScore {
+  const { mine, strict, theirs } = inTrueFrame(mask, seen, truth, trueFrame, base);
+  return {
+    iou: iou(mine, theirs, truth.valid),
+    iouStrict: iou(strict, theirs, truth.valid),
+    boundaryF: boundaryF(mine, theirs, 0.3 * pxPerMm, truth.valid),
+    pieces: { truly: regions(theirs, leastPiece), found: regions(mine, leastPiece) },
+  };
+}
+
+export function inTrueFrame(
+  mask: CopperMask,
+  seen: Frame,
+  truth: TrueMask,
+  trueFrame: Frame,
+  base: { width_mm: number; height_mm: number },
+): Compared {
   const width = Math.round(base.width_mm * pxPerMm);
   const height = Math.round(base.height_mm * pxPerMm);
   const blank = (): Binary => ({ width, height, data: new Uint8Array(width * height) });
@@ -38,13 +64,7 @@ export function compareMask(
       strict.data[at] = mask.strict[v * mask.width + u];
     }
   }
-  const least = 4 * pxPerMm ** 2;
-  return {
-    iou: iou(mine, theirs, truth.valid),
-    iouStrict: iou(strict, theirs, truth.valid),
-    boundaryF: boundaryF(mine, theirs, 0.3 * pxPerMm, truth.valid),
-    pieces: { truly: regions(theirs, least), found: regions(mine, least) },
-  };
+  return { mine, strict, theirs };
 }
 
 function sample(truth: TrueMask, x: number, y: number): number {

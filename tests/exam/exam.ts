@@ -5,10 +5,13 @@ import { examine } from './examine.ts';
 import type { Mode, Row } from './examine.ts';
 import { namesIn, readEntry } from './readSet.ts';
 import { report } from './tables.ts';
+import { tapTable } from './taps/tapTable.ts';
+import { tapThrough, type TapRow } from './taps/tapThrough.ts';
 
 /**
- * npm run exam -- DIR [--only NAME]... [--mode own|true] [--worst N]
+ * npm run exam -- DIR [--only NAME]... [--mode own|true] [--worst N] [--taps N]
  * Checks every photograph with truth in a folder and says how well; writes out/exam.json and out/exam.html.
+ * With --taps a maker is played who taps at what is wrong, up to N times a photograph.
  */
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -17,6 +20,7 @@ const { values, positionals } = parseArgs({
     mode: { type: 'string' },
     worst: { type: 'string', default: '8' },
     every: { type: 'string', default: '1' },
+    taps: { type: 'string', default: '0' },
   },
 });
 const folder = positionals[0];
@@ -28,16 +32,20 @@ const names = (await namesIn(folder))
   .filter((n) => !values.only || values.only.some((o) => n.startsWith(o)))
   .filter((_, i) => i % Number(values.every) === 0);
 
+const mostTaps = Number(values.taps);
 const rows: Row[] = [];
+const tapRows: TapRow[] = [];
 const figures: { badness: number; html: string }[] = [];
 for (const name of names) {
   const entry = await readEntry(folder, name);
   for (const mode of modes) {
     // Without true corners both modes are the same.
     if (mode === 'true corners' && !entry.cornersPx && modes.length > 1) continue;
-    const { row, checked } = await examine(entry, mode);
+    const { row, checked, photo } = await examine(entry, mode);
     rows.push(row);
     process.stderr.write(`${row.name} ${mode}${row.error ? `: ${row.error}` : ''}\n`);
+    if (mostTaps > 0 && checked && photo)
+      tapRows.push(await tapThrough(entry, mode, photo, checked, mostTaps));
     if (checked) await keepWorst(row, () => figure(row, entry, checked));
   }
 }
@@ -51,8 +59,12 @@ const table = modes
   )
   .join('\n');
 process.stdout.write(`${table}\n`);
+for (const mode of mostTaps > 0 ? modes : []) {
+  const own = tapRows.filter((row) => row.mode === mode);
+  process.stdout.write(`${tapTable(own, mode, mostTaps)}\n`);
+}
 await mkdir('out', { recursive: true });
-await writeFile('out/exam.json', JSON.stringify({ folder, rows }, null, 1));
+await writeFile('out/exam.json', JSON.stringify({ folder, rows, taps: tapRows }, null, 1));
 const sorted = [...figures].sort((a, b) => b.badness - a.badness);
 await writeFile(
   'out/exam.html',

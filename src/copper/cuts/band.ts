@@ -67,6 +67,15 @@ export function bandAt(
   return best;
 }
 
+/** The best band along one line, its border as uneven as a cut's. */
+export function bandAlong(window: Window, mouths: Mouths, row: number, slope: number): Band | undefined {
+  const line = lineAt(window, mouths, row, slope);
+  if (!line) return undefined;
+  return sizes
+    .map((size) => judge(window, line, size, uneven))
+    .reduce((best, band) => (band.score > best.score ? band : best));
+}
+
 const bounded = (squared: number): number => Math.min(squared / 2, 4);
 
 function judge(

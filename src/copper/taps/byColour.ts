@@ -1,9 +1,9 @@
-import { grabCut, grabCutHint } from '../engine/grabCut.ts';
-import type { Cv } from '../engine/openCv.ts';
-import type { Point } from '../geometry/index.ts';
-import type { SquaredSheet } from '../sheet/index.ts';
-import { components } from './components.ts';
-import type { CopperMask, LearnedMap } from './types.ts';
+import { grabCut, grabCutHint } from '../../engine/grabCut.ts';
+import type { Cv } from '../../engine/openCv.ts';
+import type { Point } from '../../geometry/index.ts';
+import type { SquaredSheet } from '../../sheet/index.ts';
+import { components } from '../components.ts';
+import type { CopperMask, LearnedMap } from '../types.ts';
 
 /** mm round a tap that are what was tapped. */
 const tapMm = 0.8;
@@ -22,11 +22,11 @@ const alikeBy = 18;
 const sure = 128;
 
 /**
- * What the maker's taps teach, beside what the nets see: the photograph is divided into tape and ground by its own colours,
- * beginning from the mask and the taps, and the region that a tap lies in follows the tap. All else stays as it was.
+ * Tape that was missed: the photograph is divided into tape and ground by its own colours, beginning from the mask and the
+ * taps, and the region that a tap lies in becomes copper. All else stays as it was.
  * @param taps places in mm
  */
-export function cutByTaps(
+export function growByTaps(
   cv: Cv,
   sheet: SquaredSheet,
   mask: CopperMask,
@@ -37,12 +37,14 @@ export function cutByTaps(
   const hints = hintsOf(sheet, small, mask, learned, taps);
   const tape = grabCut(cv, small.rgb, small.width, small.height, hints, 2);
   const gained = regionsAt(tape, small, taps.copper);
-  const lost = alike(
-    small,
-    taps.paper,
-    (n, k) => gained[n] === 1 || (mask.filled[k] === 1 && mask.likelihood[k] < certain),
-  );
-  return painted(mask, small, gained, lost);
+  return painted(mask, small, gained, new Uint8Array(gained.length));
+}
+
+/** A region that is no tape: what looks like a tapped place and hangs together with it is taken out. @param taps places in mm */
+export function dropAlike(sheet: SquaredSheet, mask: CopperMask, taps: readonly Point[]): CopperMask {
+  const small = shrunk(sheet);
+  const lost = alike(small, taps, (k) => mask.filled[k] === 1 && mask.likelihood[k] < certain);
+  return painted(mask, small, new Uint8Array(lost.length), lost);
 }
 
 /** A shrunken sheet; `step` pixels of the sheet make one of it. */
@@ -125,14 +127,14 @@ function regionsAt(mask: Uint8Array, small: Small, taps: readonly Point[]): Uint
 }
 
 /** The tapped discs, and of what `open` gives all that looks the same and hangs together with a tap. */
-function alike(small: Small, taps: readonly Point[], open: (n: number, k: number) => boolean): Uint8Array {
+function alike(small: Small, taps: readonly Point[], open: (k: number) => boolean): Uint8Array {
   const out = new Uint8Array(small.width * small.height);
   for (const tap of taps) {
     const disc = discs(small, [tap]);
     const mean = [0, 1, 2].map((c) => disc.reduce((sum, n) => sum + small.rgb[3 * n + c], 0) / disc.length);
     const same = out.map((_, n) => {
       const near = mean.every((v, c) => Math.abs(small.rgb[3 * n + c] - v) <= alikeBy);
-      return near && open(n, pixelOf(small, n)) ? 1 : 0;
+      return near && open(pixelOf(small, n)) ? 1 : 0;
     });
     for (const n of disc) same[n] = 1;
     const { labels } = components(same, small.width, small.height);
