@@ -26,8 +26,8 @@ const aimMm = 0.5;
 /** What a line longer than the shortest across loses. */
 const ofLength = 1.5;
 const ofDoubt = 0.8;
-/** mm beyond a line's ends that are opened with it, for borders that fray. */
-const frayMm = 0.3;
+/** mm beyond a line's ends over which what still hangs on to it is opened too, for borders that fray. */
+const frayMm = 0.6;
 
 /** A tap on copper or within so much of it, mm, means that copper. */
 const onCopperMm = 0.3;
@@ -89,16 +89,38 @@ function pixelsOf(
   { width }: CopperMask,
 ): number[] {
   const middle: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-  const half = length / 2 + frayMm * patch.pxPerMm;
+  const ends = [-1, 1].map((sign) => frayedEnd(patch, middle, sign, way, normal, length / 2, before, behind));
   const found: number[] = [];
   for (let n = 0; n < patch.copper.length; n++) {
     if (!patch.copper[n]) continue;
     const [dx, dy] = [(n % patch.width) + 0.5 - middle[0], Math.floor(n / patch.width) + 0.5 - middle[1]];
     const s = dx * normal[0] + dy * normal[1];
-    if (s < -before || s > behind || Math.abs(dx * way[0] + dy * way[1]) > half) continue;
+    const t = dx * way[0] + dy * way[1];
+    if (s < -before || s > behind || t < -ends[0] || t > ends[1]) continue;
     found.push(onSheet(patch, n, width));
   }
   return found;
+}
+
+/** How far from its middle a line goes on one side: to where the mask ends over its whole breadth. */
+function frayedEnd(
+  patch: Patch,
+  [x, y]: Point,
+  sign: number,
+  way: Point,
+  normal: Point,
+  from: number,
+  before: number,
+  behind: number,
+): number {
+  const most = from + frayMm * patch.pxPerMm;
+  for (let t = from; t < most; t += 0.5) {
+    let held = false;
+    for (let s = -before; s <= behind && !held; s += 0.5)
+      held = isCopper(patch, x + sign * t * way[0] + s * normal[0], y + sign * t * way[1] + s * normal[1]);
+    if (!held) return t + 1;
+  }
+  return most;
 }
 
 function cutOf(

@@ -3,8 +3,9 @@ import { components } from '../components.ts';
 import { pixelAt, type Patch } from './patch.ts';
 import type { Across } from './lines.ts';
 
-/** A part of a strip that is less than this is none, mm^2, seen within so much of a line's ends, mm. */
+/** A part of a strip that is less than this is none, mm^2, nor one that is less than this share of the line's length squared, seen within so much of its ends, mm. */
 const leastMm2 = 1.5;
+const leastShare = 0.15;
 const roundMm = 2.5;
 
 /**
@@ -35,7 +36,7 @@ export function parts(patch: Patch, { from, to, way, normal, length }: Across): 
   const { labels, count } = components(inside, w, h, 8);
   const areas = new Int32Array(count + 1);
   for (const label of labels) areas[label]++;
-  const least = leastMm2 * pxPerMm ** 2;
+  const least = Math.max(leastMm2 * pxPerMm ** 2, leastShare * length * length);
   const sides = [new Set<number>(), new Set<number>()];
   for (let t = -length / 2; t <= length / 2; t += 1) {
     for (const side of [0, 1] as const) {
