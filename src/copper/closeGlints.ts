@@ -18,6 +18,9 @@ const burnt = 97;
 const surelyNone = 50;
 const neverAny = 1;
 const white = 99;
+/** An opening of which so much is no lighter than that, nor darker than paper by more than its shade, L*, shows the paper itself. */
+const mostly = 0.75;
+const shadeL = 12;
 /** The blur of the picture reaches so far beyond a glint, mm. */
 const blurMm = 0.2;
 
@@ -69,6 +72,9 @@ function glintIn(
   if (!paper) return new Int32Array(0);
   const least = Math.min(burnt, paper.rim + Math.max(lighter, spreads * paper.spread));
   if (paper.rim + 2 > least) return new Int32Array(0);
+  // Bright facets beside a slit blur into it; what lies between them is paper all the same.
+  const plain = opening.filter((k) => lightness(k) > paper.rim - shadeL && lightness(k) <= least);
+  if (plain.length >= mostly * opening.length) return new Int32Array(0);
   return light.filter((k) => lightness(k) > (likelihood[k] >= surelyNone ? least : white));
 }
 

@@ -2,6 +2,7 @@ import type { Point } from '../geometry/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { classical } from './classical.ts';
 import { fuseLearned } from './fuseLearned.ts';
+import { openBrink } from './openBrink.ts';
 import { meanLikelihood, readAlone, readTogether } from './readable.ts';
 import { shapeOf } from './signs.ts';
 import type { CopperMask, LearnedMap } from './types.ts';
@@ -25,7 +26,7 @@ export function seeCopper(sheet: SquaredSheet, options: SeeOptions = {}): Copper
   const frame = { width, height, pxPerMm, originMm, baseMm };
   const { signs, ...seen } = classical(sheet, teachCopper, teachPaper);
   if (!learned) return { ...frame, ...seen, ...readAlone(signs), by: 'classical' };
-  const fused = fuseLearned(sheet, seen, learned);
+  const fused = openBrink(fuseLearned(sheet, seen, learned), frame);
   const reading = readTogether(
     { ...signs, ...shapeOf(fused.filled, sheet) },
     { mean: meanLikelihood(fused), agreement: overlap(fused.filled, seen.filled) },
