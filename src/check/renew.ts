@@ -14,6 +14,7 @@ import {
 } from '../copper/index.ts';
 import { loadOpenCv } from '../engine/openCv.ts';
 import { verdictOf } from '../net/index.ts';
+import { scaleTold } from '../parts/scale/index.ts';
 import { suggestParts } from '../parts/suggest/index.ts';
 import type { Photo } from '../photo/index.ts';
 import { solveStates } from '../power/index.ts';
@@ -30,6 +31,7 @@ import { placeShots } from './shots.ts';
 import { stopwatch } from './stopwatch.ts';
 import type { Checked, StageName, Untaught } from './types.ts';
 import { weighCrossings } from './weighCrossings.ts';
+import { weighOutline } from './weighOutline.ts';
 
 const order: StageName[] = ['decode', 'square', 'copper', 'trace', 'net', 'power'];
 
@@ -65,6 +67,7 @@ export async function renewFrom(from: StageName, work: Work, options: CheckOptio
       const own = weighCrossings(trace(mask, sheet), seen);
       return joined ? tracedWithSheets(own, joined, card) : own;
     }));
+  const scale = scaleTold(card, suggested, traced);
   const { netlist, compared } = kept('net') ?? (await watch.run('net', () => nets(traced, card, joined)));
   const power = await watch.run('power', () =>
     solveStates(netlist, traced, cardWithSheets(card, joined?.beneath), { depth: options.depth ?? 'full' }),
@@ -72,7 +75,7 @@ export async function renewFrom(from: StageName, work: Work, options: CheckOptio
   return {
     photo: { name: photo.name, width: photo.width, height: photo.height },
     card,
-    outline,
+    outline: weighOutline(outline, scale),
     sheet,
     own: square.own,
     shots,
@@ -83,6 +86,7 @@ export async function renewFrom(from: StageName, work: Work, options: CheckOptio
     suggested,
     mask,
     traced,
+    ...(scale ? { scale } : {}),
     netlist,
     compared,
     power,

@@ -1,6 +1,7 @@
 import type { Card } from '../card/index.ts';
 import type { CopperMask, LearnedMap } from '../copper/index.ts';
 import type { Netlist, Verdict } from '../net/index.ts';
+import type { ScaleTold } from '../parts/scale/index.ts';
 import type { Suggested } from '../parts/suggest/index.ts';
 import type { Photo } from '../photo/index.ts';
 import type { PlanComparison } from '../plan/index.ts';
@@ -43,6 +44,8 @@ export interface Checked {
   suggested: Suggested;
   mask: CopperMask;
   traced: Traced;
+  /** The scale as cell, lamps or tape tell it, where the card states a size of theirs. */
+  scale?: ScaleTold;
   netlist: Netlist;
   /** The build against the card's plan, where it has one. */
   compared?: PlanComparison;

@@ -3,7 +3,7 @@ import { cardSchema } from '../card/index.ts';
 import type { Card, CardPhoto } from '../card/index.ts';
 import { check } from '../check/index.ts';
 import type { Checked, SheetPhoto, ShotFate, StageName } from '../check/index.ts';
-import { scaleByCell } from '../parts/suggest/index.ts';
+import type { Scale } from '../parts/scale/index.ts';
 import { decodePhoto } from '../photo/decodeNode.ts';
 import { checkJson } from '../record/index.ts';
 import type { CheckJson, Paper } from '../record/index.ts';
@@ -92,15 +92,19 @@ export function answerOf(photo: string, checked: Checked): Answer {
   return { photo, status: checked.verdict === 'hold' ? 1 : 0, json };
 }
 
-type ScaleJson = { cell_mm: number; ratio: number; agrees: boolean; say?: string };
+type ScaleJson = { [by in `${Scale}_mm`]?: number } & { ratio: number; agrees: boolean; say?: string };
 
-/** How the scale agrees with the cell's known diameter, where the cell is seen. */
-function scaleOf({ card, suggested }: Checked): { scale?: ScaleJson } {
-  const scale = scaleByCell(card, suggested);
+/** How the scale agrees with the cell's known diameter, or with the tape's width or the lamps' distances that the card states. */
+function scaleOf({ scale }: Checked): { scale?: ScaleJson } {
   if (!scale) return {};
-  const { diameterMm, ratio, agrees, say } = scale;
+  const { by, seenMm, ratio, agrees, say } = scale;
   return {
-    scale: { cell_mm: round(diameterMm) ?? 0, ratio: round(ratio) ?? 0, agrees, ...(say ? { say } : {}) },
+    scale: {
+      [`${by}_mm`]: round(seenMm) ?? 0,
+      ratio: round(ratio) ?? 0,
+      agrees,
+      ...(say ? { say } : {}),
+    },
   };
 }
 
@@ -115,9 +119,12 @@ function shotJson({ name, used, why, movedMm, misfitMm }: ShotFate) {
 const round = (mm: number) => (Number.isFinite(mm) ? Number(mm.toFixed(3)) : null);
 
 /** A check that rests on a guess is no check. */
-function whyNot({ photo, outline, mask }: Checked): string | undefined {
+function whyNot({ photo, outline, mask, scale }: Checked): string | undefined {
   const name = basename(photo.name);
-  if (outline.certainty < 0.5) return cliWords.outlineUnsure(name, outline.certainty.toFixed(2));
+  if (outline.certainty < 0.5) {
+    const unsure = cliWords.outlineUnsure(name, outline.certainty.toFixed(2));
+    return scale?.say ? `${scale.say} ${unsure}` : unsure;
+  }
   if (mask.readable < 0.5)
     return cliWords.unreadable(name, mask.troubles.map((key) => copperWords.troubles[key]).join(' '));
   return undefined;

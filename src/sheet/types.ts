@@ -7,6 +7,8 @@ export interface Outline {
   cornersPx: Quad;
   /** 0..1, calibrated: the chance that every corner is within 1 mm. Below 0.5 the handles are shown instead. */
   certainty: number;
+  /** The certainty by the sides alone, where what lies on the sheet speaks against them. */
+  alone?: number;
   /** Radial distortion x_d = x(1 + k1 r^2), r in units of half the picture's diagonal from its centre; 0 when edges are straight. */
   k1: number;
   /** Largest distance of the fitted edges from the seen ones, mm; tells a bowed or creased sheet. */

@@ -10,6 +10,7 @@ import { check as checkPhoto } from '../../src/check/index.ts';
 import { cardPhotos } from '../../src/cli/cardPhotos.ts';
 import { checkCommand } from '../../src/cli/check.ts';
 import { answerOf } from '../../src/cli/job.ts';
+import { scaleTold } from '../../src/parts/scale/index.ts';
 import { planCommand } from '../../src/cli/plan.ts';
 import { powerCommand } from '../../src/cli/power.ts';
 import { decodePhoto } from '../../src/photo/decodeNode.ts';
@@ -148,13 +149,14 @@ describe('foilproof check', () => {
     expect(json?.shots).toEqual([
       { photo: 'again.jpg', used: true, moved_mm: expect.any(Number), misfit_mm: expect.any(Number) },
     ]);
-    // A rim that the picture leaves unsure measures nothing; here it is taken for sure.
-    expect(json?.scale).toBeUndefined();
+    // A rim that the picture leaves unsure measures nothing, so the tape does; here the rim is taken for sure.
+    expect(json?.scale).toMatchObject({ tape_mm: expect.any(Number), agrees: true });
     const cell = { ...checked.suggested.cell!, certainty: 0.9 };
-    const sure = answerOf('x.jpg', { ...checked, suggested: { ...checked.suggested, cell } }).json;
+    const scale = scaleTold(card, { ...checked.suggested, cell }, checked.traced);
+    const sure = answerOf('x.jpg', { ...checked, scale }).json;
     expect(sure?.scale).toEqual({ cell_mm: expect.any(Number), ratio: expect.any(Number), agrees: true });
     // A CR2032 is 20 mm across (IEC 60086-3).
-    expect(Math.abs(sure!.scale!.cell_mm - 20)).toBeLessThan(0.5);
+    expect(Math.abs(sure!.scale!.cell_mm! - 20)).toBeLessThan(0.5);
   });
 
   it('asks for the base where a card file names none of its photographs, and for a picture that is gone', async () => {

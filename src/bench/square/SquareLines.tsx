@@ -1,8 +1,6 @@
 import { benchWords as words } from '../../words/bench.ts';
 import { pixelDensity } from '../../words/density.ts';
 import { length } from '../../words/lengths.ts';
-import { scaleByCell } from '../../parts/suggest/scaleByCell.ts';
-import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
 
 /** Under this the outline is a guess: the handles are what counts. */
@@ -13,14 +11,13 @@ const coarsePxPerMm = 8;
 
 /** How the corners stand and what the photograph can show. */
 export function SquareLines({
-  shown: { outline, sheet, traced, cautions, suggested },
+  shown: { outline, sheet, traced, cautions, scale },
   own,
 }: {
   shown: Shown;
   own: boolean;
 }) {
   const { square } = words;
-  const scale = useBench(({ card }) => scaleByCell(card, suggested)?.say);
   const found = outline.certainty >= sure ? square.sure(Math.round(outline.certainty * 100)) : square.unsure;
   return (
     <div className="lines" role="status">
@@ -34,7 +31,7 @@ export function SquareLines({
       {(outline.bow || outline.residualMm > bowMm) && (
         <p className="warn">{(outline.bow ? square.followed : square.bowed)(length(outline.residualMm))}</p>
       )}
-      {scale && <p className="warn">{scale}</p>}
+      {scale?.say && <p className="warn">{scale.say}</p>}
       {cautions.map((caution) => (
         <p key={caution} className="warn">
           {caution}

@@ -1,11 +1,9 @@
 import { benchWords as words } from '../../words/bench.ts';
-import { scaleByCell } from '../../parts/suggest/scaleByCell.ts';
-import { useBench } from '../state/store.ts';
 import type { Shown } from '../state/types.ts';
 
 /** What the photograph cannot settle. */
 export function NotSeen({ shown }: { shown: Shown }) {
-  const scale = useBench(({ card }) => scaleByCell(card, shown.suggested)?.say);
+  const scale = shown.scale?.say;
   const notSeen = scale ? [scale, ...shown.netlist.notSeen] : shown.netlist.notSeen;
   return (
     <section aria-labelledby="not-seen">

@@ -3,6 +3,7 @@ import type { JoinedSheets, ShotFate, StageName, Verdict } from '../../check/ind
 import type { Trouble } from '../../copper/types.ts';
 import type { Quad } from '../../geometry/index.ts';
 import type { Netlist } from '../../net/index.ts';
+import type { ScaleTold } from '../../parts/scale/index.ts';
 import type { Suggested } from '../../parts/suggest/index.ts';
 import type { PlanComparison } from '../../plan/index.ts';
 import type { Outline, SquaredSheet } from '../../sheet/index.ts';
@@ -29,6 +30,8 @@ export interface Renewed {
   traced?: Traced;
   /** Parts as the photograph shows them, for the maker to accept. */
   suggested: Suggested;
+  /** The scale as what lies on the sheet tells it. */
+  scale?: ScaleTold;
   netlist: Netlist;
   /** The build against the card's plan, where it has one. */
   compared?: PlanComparison;

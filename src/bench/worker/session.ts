@@ -105,6 +105,7 @@ async function shown(now: Checked, from: RenewableStage): Promise<Answered> {
     overlay,
     traced: from === 'net' ? undefined : now.traced,
     suggested: now.suggested,
+    scale: now.scale,
     netlist: now.netlist,
     compared: now.compared,
     verdict: now.verdict,

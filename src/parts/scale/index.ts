@@ -1,0 +1,2 @@
+export { scaleTold } from './scaleTold.ts';
+export type { Scale, ScaleTold } from './scaleTold.ts';
