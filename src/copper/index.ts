@@ -13,4 +13,5 @@ export { seeCopper } from './seeCopper.ts';
 export { applyTouchUp, paintStroke, repaint, strokeBox } from './touchUp.ts';
 export { components, type Components } from './components.ts';
 export { rootOf } from './lab.ts';
+export { labAt, type Lab } from './paperRound.ts';
 export { fuseShots, type FusedShots } from './shots/fuseShots.ts';

@@ -1,4 +1,4 @@
-import { rootOf, type CopperMask } from '../copper/index.ts';
+import { labAt, type CopperMask, type Lab } from '../copper/index.ts';
 import type { SquaredSheet } from '../sheet/index.ts';
 import { toPx } from './frame.ts';
 import { median } from './polyline.ts';
@@ -14,8 +14,6 @@ const step = 2;
 /** So many places must lack copper to be told by. */
 const least = 3;
 
-const root = new Float32Array(3);
-
 /**
  * What the photograph says of a narrow place: a nick shows paper where copper lacks and sure copper in what is left; a
  * stain that the mask leaves out shows neither.
@@ -25,8 +23,8 @@ export function lookAtNeck(neck: Neck, mask: CopperMask, sheet: SquaredSheet): N
   const [x, y] = toPx(mask, neck.at);
   const near = (neck.usualMm / 2) * pxPerMm;
   const far = roundMm * pxPerMm;
-  const paper: number[][] = [];
-  const lacking: number[][] = [];
+  const paper: Lab[] = [];
+  const lacking: Lab[] = [];
   const left: number[] = [];
   for (let j = Math.max(0, Math.ceil(y - far)); j < Math.min(height, y + far); j += step) {
     for (let i = Math.max(0, Math.ceil(x - far)); i < Math.min(width, x + far); i += step) {
@@ -36,8 +34,7 @@ export function lookAtNeck(neck: Neck, mask: CopperMask, sheet: SquaredSheet): N
         if (away < 0.6 * near) left.push(likelihood[k]);
         continue;
       }
-      rootOf(sheet.rgb, 3 * k, root);
-      const lab = [116 * root[1] - 16, 500 * (root[0] - root[1]), 200 * (root[1] - root[2])];
+      const lab = labAt(sheet, k);
       if (away >= near) paper.push(lab);
       else if (betweenCopper(mask, i, j, near)) lacking.push(lab);
     }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cardFrom, type CardInput } from '../../src/card/index.ts';
 import { buildNetlist, verdictOf } from '../../src/net/index.ts';
-import type { Traced } from '../../src/trace/index.ts';
+import type { Crossing, Traced } from '../../src/trace/index.ts';
 import { clear, rectangle, strip, traceDrawn, type Laid } from './drawnSheet.ts';
 
 /**
@@ -13,12 +13,12 @@ const minusRail = strip(5, [42, 10], [62, 10], [62, 52], [30, 52]);
 const lampL1: NonNullable<CardInput['lamps']>[number] = { id: 'L1', plus: [38, 10], minus: [42, 10] };
 
 /** What the photograph hides of a sheet: here all of it is burnt out. */
-const burntOut: Pick<Traced, 'blind'> = {
+const burntOut: Partial<Traced> = {
   blind: { columns: 74, rows: 70, cellMm: 1, originMm: [0, 0], cells: new Uint8Array(74 * 70).fill(1) },
 };
 
-function findings(laid: Laid[], more: Partial<CardInput> = {}, hidden: Pick<Traced, 'blind'> = {}) {
-  const traced = { ...traceDrawn({ width: 74, height: 70, laid }), ...hidden };
+function findings(laid: Laid[], more: Partial<CardInput> = {}, known: Partial<Traced> = {}) {
+  const traced = { ...traceDrawn({ width: 74, height: 70, laid }), ...known };
   const card = cardFrom(
     {
       format: 'foilproof/1',
@@ -240,6 +240,32 @@ describe('layout', () => {
     const stub = (gap: number) => strip(2, [12.5, 46], [59.5 - gap, 46]);
     expect(kinds([...sound, stub(0.6)].slice(0), { cell: undefined, lamps: [lampL1] })).toContain('tight');
     expect(kinds([...sound, stub(1.6)], { cell: undefined, lamps: [lampL1] })).not.toContain('tight');
+  });
+
+  it('tight where the picture shows a cut between copper that the plan keeps apart, a gap where no plan says so', () => {
+    const laid = [...sound, strip(2, [12.5, 46], [58.9, 46])];
+    const { pieces } = traceDrawn({ width: 74, height: 70, laid });
+    const pieceAt = (x: number): number =>
+      pieces.find(({ box }) => box.x0 < x && box.x1 > x && box.y1 > 50)!.id;
+    const cut: Crossing = {
+      at: [59.2, 46],
+      along: [1, 0],
+      widthMm: 0.6,
+      stripMm: 2,
+      piece: pieceAt(20),
+      other: pieceAt(61),
+      opened: true,
+      ...{ gap: 0.95, seam: 0.02, glare: 0.03 },
+    };
+    const told = (strips: NonNullable<CardInput['plan']>['strips']) =>
+      findings(laid, { lamps: [], cell: undefined, plan: { strips } }, { crossings: [cut] })
+        .findings.filter(({ at }) => Math.hypot(at[0] - 59.2, at[1] - 46) < 1.5)
+        .map(({ kind }) => kind);
+    const rail = (id: string, path: [number, number][]) => ({ id, net: id, width_mm: 5, path });
+    const plus = rail('plus', [[10, 60], [10, 10], [38, 10]]); // prettier-ignore
+    const minus = rail('minus', [[42, 10], [62, 10], [62, 52], [30, 52]]); // prettier-ignore
+    expect(told([plus, minus])).toEqual(['tight']);
+    expect(told([])).toContain('gap');
   });
 
   it('narrow-neck under a third of the width', () => {
