@@ -1,4 +1,4 @@
-export type { CopperMask, LearnedMap, SeenCut, Trouble } from './types.ts';
+export type { CopperMask, LearnedMap, SeenCut, SoundPlace, Trouble } from './types.ts';
 export type { SeeOptions } from './seeCopper.ts';
 export { settleTaps, type Taps } from './taps/settleTaps.ts';
 export { closeGlints } from './closeGlints.ts';

@@ -21,8 +21,18 @@ export interface CopperMask {
   by: 'classical' | 'learned' | 'given';
   /** Cuts that the picture shows right across a strip; what the nets ran over is opened there. */
   cuts?: readonly SeenCut[];
-  /** Places at which the maker has said that copper runs on, and how far round them that holds, mm. */
-  sound?: readonly { at: Point; reachMm: number }[];
+  /** Places at which the maker has said that copper runs on. */
+  sound?: readonly SoundPlace[];
+}
+
+/** Where copper runs on by the maker's word: round a place, along a unit vector and across it. */
+export interface SoundPlace {
+  /** mm. */
+  at: Point;
+  along: Point;
+  /** How far that holds to both sides, along and across, mm. */
+  alongMm: number;
+  acrossMm: number;
 }
 
 /** A straight cut across a strip. */

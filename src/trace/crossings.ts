@@ -84,7 +84,10 @@ export function crossingsOf(
 
 /** Whether the maker has said that copper runs on at a place. */
 const isSound = ({ sound = [] }: CopperMask, [x, y]: Point): boolean =>
-  sound.some(({ at, reachMm }) => Math.hypot(at[0] - x, at[1] - y) < reachMm);
+  sound.some(({ at, along: [ux, uy], alongMm, acrossMm }) => {
+    const [dx, dy] = [x - at[0], y - at[1]];
+    return Math.abs(dx * ux + dy * uy) < alongMm && Math.abs(dx * uy - dy * ux) < acrossMm;
+  });
 
 /** Chance that a cut which the copper stage opened is one. */
 const openedGap = 0.95;

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Page } from 'playwright-core';
-import { brushCopper } from './cases/copper.ts';
+import { brushCopper, tapCopper } from './cases/copper.ts';
 import { cameraCases } from './cases/camera.ts';
 import { classroomCases } from './cases/classroom.ts';
 import { firstPaint } from './cases/firstPaint.ts';
@@ -52,6 +52,7 @@ describe('the page', { timeout: 240_000 }, () => {
   readLabelsCase(bench);
   tellPower(bench);
   brushCopper(bench);
+  tapCopper(bench);
   dragCorners(bench);
   recordCases(bench);
   shareCases(bench);

@@ -198,6 +198,20 @@ describe('A tap on paper', () => {
 });
 
 describe('A tap on copper', () => {
+  it('settles a doubt about a cut that the mask runs over', async () => {
+    let doubts = 0;
+    for (let seed = 400; seed < 408; seed++) {
+      const drawn = drawStrip({ seed, paper: 'white', gapMm: 0.6 });
+      const near = (mask: CopperMask) =>
+        trace(mask, drawn.sheet).crossings.filter(
+          ({ at, gap }) => gap > 0 && Math.hypot(at[0] - drawn.gapAt[0], at[1] - 6) < 1.2,
+        ).length;
+      doubts += near(sureMask(drawn));
+      expect(near(await settle(sureMask(drawn), drawn.sheet, { copper: [[...drawn.gapAt]] }))).toBe(0);
+    }
+    expect(doubts).toBeGreaterThanOrEqual(6);
+  });
+
   it('closes an opening of the mask over the strip’s whole width, and no gap is told there', async () => {
     for (let seed = 300; seed < 308; seed++) {
       const drawn = drawStrip({ seed, paper: 'white', gapMm: 0.8 });
@@ -232,9 +246,11 @@ describe('A tap on copper', () => {
     expect(added).toBeLessThan(20 * 24);
   });
 
-  it('on sound copper, and on paper far from any strip’s end, changes nothing', async () => {
+  it('on sound copper says so and changes no pixel; on paper far from any strip’s end it changes nothing', async () => {
     const { sheet, mask } = flat({ copper: [[10, 40, 310, 80]] });
-    expect((await settle(mask, sheet, { copper: [[16, 6]] })) === mask).toBe(true);
+    const sworn = await settle(mask, sheet, { copper: [[16, 6]] });
+    expect(sworn.filled === mask.filled).toBe(true);
+    expect(sworn.sound).toHaveLength(1);
     expect((await settle(mask, sheet, { copper: [[16, 1]] })) === mask).toBe(true);
     expect((await settle(mask, sheet, { copper: [[-4, 90]] })) === mask).toBe(true);
   });

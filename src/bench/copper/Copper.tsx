@@ -13,10 +13,10 @@ import { CopperLines } from './CopperLines.tsx';
 import { StrokeMark, TeachMarks } from './marks.tsx';
 import { mostTaps, ToolChoice, type CopperTool } from './ToolChoice.tsx';
 
-/** The seen copper over the photograph: taught by taps, mended by a brush. */
+/** The seen copper over the photograph: mended by taps and by a brush. */
 export default function Copper() {
   const shown = useBench((state) => state.shown);
-  const taps = useBench(({ card }) => card.teach.copper);
+  const taps = useBench(({ card }) => card.teach);
   const [tool, setTool] = useState<CopperTool>('look');
   const [width, setWidth] = useState(3);
   const [veil, setVeil] = useState(0.85);
@@ -47,7 +47,13 @@ export default function Copper() {
       };
     },
   };
-  const hands: Record<CopperTool, Tool> = { look: {}, add: brush, remove: brush, teach: { tap: teach } };
+  const hands: Record<CopperTool, Tool> = {
+    look: {},
+    tape: { tap: (at) => teach('copper', at) },
+    paper: { tap: (at) => teach('paper', at) },
+    add: brush,
+    remove: brush,
+  };
   return (
     <Sheet
       withTools
@@ -61,7 +67,8 @@ export default function Copper() {
           holdsFinger={tool === 'add' || tool === 'remove'}
           marks={(view) => (
             <>
-              <TeachMarks taps={taps} view={view} />
+              <TeachMarks taps={taps.copper} kind="tape" view={view} />
+              <TeachMarks taps={taps.paper} kind="paper" view={view} />
               {draft && <StrokeMark stroke={draft} view={view} />}
             </>
           )}
@@ -83,9 +90,9 @@ export default function Copper() {
   );
 }
 
-function teach(at: Point): void {
-  if (bench().card.teach.copper.length >= mostTaps) return;
-  editCard((card) => ({ ...card, teach: { ...card.teach, copper: [...card.teach.copper, pair(at)] } }));
+function teach(kind: 'copper' | 'paper', at: Point): void {
+  if (bench().card.teach[kind].length >= mostTaps) return;
+  editCard((card) => ({ ...card, teach: { ...card.teach, [kind]: [...card.teach[kind], pair(at)] } }));
 }
 
 /** A place rounded to a hundredth of a mm, so that card files stay short. */

@@ -4,9 +4,10 @@ import { Slider } from '../page/Slider.tsx';
 import { editCard } from '../state/editCard.ts';
 import { useBench } from '../state/store.ts';
 
-const tools = ['look', 'add', 'remove', 'teach'] as const;
+const tools = ['look', 'tape', 'paper', 'add', 'remove'] as const;
 export type CopperTool = (typeof tools)[number];
-export const mostTaps = 3;
+/** Taps of one kind that a card holds. */
+export const mostTaps = 12;
 
 interface Props {
   tool: CopperTool;
@@ -19,7 +20,8 @@ interface Props {
 
 /** What a finger does here, how broad the brush is, how strongly the copper shows. */
 export function ToolChoice({ tool, setTool, width, setWidth, veil, setVeil }: Props) {
-  const taps = useBench(({ card }) => card.teach.copper.length);
+  const tapped = useBench(({ card }) => card.teach);
+  const taps = tool === 'paper' ? tapped.paper.length : tapped.copper.length;
   const { copper } = words;
   return (
     <>
@@ -43,10 +45,10 @@ export function ToolChoice({ tool, setTool, width, setWidth, veil, setVeil }: Pr
           set={setWidth}
         />
       )}
-      {tool === 'teach' && (
+      {(tool === 'tape' || tool === 'paper') && (
         <div className="line-of-acts">
-          <span>{copper.taught(taps)}</span>
-          <button type="button" disabled={taps === 0} onClick={forgetTaps}>
+          <span>{copper.taught(taps, mostTaps)}</span>
+          <button type="button" disabled={taps === 0} onClick={() => forgetTaps(tool)}>
             {copper.forgetTaps}
           </button>
         </div>
@@ -62,6 +64,7 @@ export function ToolChoice({ tool, setTool, width, setWidth, veil, setVeil }: Pr
   );
 }
 
-function forgetTaps(): void {
-  editCard((card) => ({ ...card, teach: { ...card.teach, copper: [] } }));
+function forgetTaps(tool: 'tape' | 'paper'): void {
+  const kind = tool === 'tape' ? 'copper' : 'paper';
+  editCard((card) => ({ ...card, teach: { ...card.teach, [kind]: [] } }));
 }

@@ -13,12 +13,20 @@ export function StrokeMark({ stroke, view }: { stroke: TouchUp; view: View }) {
   );
 }
 
-/** Where the maker has said "this is tape". */
-export function TeachMarks({ taps, view }: { taps: readonly Point[]; view: View }) {
+/** Where the maker has said "this is tape" or "this is paper". */
+export function TeachMarks({
+  taps,
+  kind,
+  view,
+}: {
+  taps: readonly Point[];
+  kind: 'tape' | 'paper';
+  view: View;
+}) {
   return taps.map((tap, i) => {
     const [x, y] = toScreen(view, tap);
     return (
-      <g key={i} className="teach-mark" transform={`translate(${x} ${y})`}>
+      <g key={i} className={`teach-mark ${kind}`} transform={`translate(${x} ${y})`}>
         <rect x={-9} y={-9} width={18} height={18} />
         <text textAnchor="middle" y={4}>
           {i + 1}

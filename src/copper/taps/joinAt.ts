@@ -11,6 +11,8 @@ export interface Ribbon {
   pixels: number[];
   /** Its middle, mm. */
   at: Point;
+  /** Unit vector from the one mouth to the other. */
+  along: Point;
   /** How far the two mouths are apart, and how broad the ribbon is, mm. */
   apartMm: number;
   broadMm: number;
@@ -71,6 +73,7 @@ export function ribbonAt(
   return {
     pixels: [...pixels],
     at: [mask.originMm[0] + (i0 + mean(0)) / pxPerMm, mask.originMm[1] + (j0 + mean(1)) / pxPerMm],
+    along: nearest.way,
     apartMm: nearest.row.length / pxPerMm,
     broadMm: rows.length / 2 / pxPerMm,
   };

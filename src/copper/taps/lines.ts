@@ -11,9 +11,8 @@ export interface Across {
   normal: Point;
   /** px. */
   length: number;
-  /** Its direction, radians, and how far it passes beside the tap, mm. */
+  /** Its direction, radians. */
   angle: number;
-  aside: number;
   /** How far the tap is from its copper, px. */
   off: number;
 }
@@ -40,11 +39,14 @@ export function linesAcross(patch: Patch): Across[] {
   return found;
 }
 
-/** The lines about one of them, half a step off. */
-export function linesAbout(patch: Patch, { angle, aside }: Across): Across[] {
-  return [-0.5, 0, 0.5].flatMap((turn) =>
-    [-0.5, 0, 0.5].flatMap((d) => lineAt(patch, angle + (turn * Math.PI) / directions, aside + d * stepMm)),
-  );
+/** The lines about one of them: turned about its middle and moved aside by a share of a step. */
+export function linesAbout(patch: Patch, { angle, from, to }: Across, share: number): Across[] {
+  const [x, y] = [0, 1].map((c) => (from[c] + to[c]) / 2 - patch.at[c]);
+  return [-share, 0, share].flatMap((turn) => {
+    const turned = angle + (turn * Math.PI) / directions;
+    const aside = (y * Math.cos(turned) - x * Math.sin(turned)) / patch.pxPerMm;
+    return [-share, 0, share].flatMap((d) => lineAt(patch, turned, aside + d * stepMm));
+  });
 }
 
 function lineAt(patch: Patch, angle: number, aside: number): Across[] {
@@ -53,7 +55,7 @@ function lineAt(patch: Patch, angle: number, aside: number): Across[] {
   const normal: Point = [-way[1], way[0]];
   const d = aside * pxPerMm;
   const line = chord(patch, [at[0] + d * normal[0], at[1] + d * normal[1]], way);
-  return line ? [{ ...line, way, normal, angle, aside, off: Math.hypot(d, line.along) }] : [];
+  return line ? [{ ...line, way, normal, angle, off: Math.hypot(d, line.along) }] : [];
 }
 
 /** The stretch of copper on a line that its foot lies in, or the nearest to it, with the slit that it goes on in. */

@@ -15,6 +15,9 @@ export interface Opening {
   evidence: Evidence;
 }
 
+/** Shares of a step by which the best line is turned and moved, one after the other. */
+const finer = [0.5, 0.5, 0.25];
+
 interface Weighed {
   line: Across;
   evidence: Evidence;
@@ -72,9 +75,12 @@ export function openingAt(mask: CopperMask, sheet: SquaredSheet, tap: Point): Op
     !beside || Math.max(paper, ridge) + doubt >= leastBeside;
   const bestOf = (all: Weighed[]): Weighed | undefined =>
     all.sort((p, q) => q.weight - p.weight).find((each) => shown(each) && parts(patch, each.line));
-  const coarse = bestOf(lines.map(weigh));
-  if (!coarse) return undefined;
-  const best = bestOf(linesAbout(patch, coarse.line).filter(pointed).map(weigh)) ?? coarse;
+  let best: Weighed | undefined = bestOf(lines.map(weigh));
+  if (!best) return undefined;
+  for (const share of finer) {
+    const about: Weighed[] = linesAbout(patch, best.line, share).filter(pointed).map(weigh);
+    best = bestOf([best, ...about]) ?? best;
+  }
   return {
     pixels: pixelsOf(best.line, best.evidence, patch, mask),
     cut: cutOf(best.line, best.evidence, patch, mask),

@@ -176,19 +176,23 @@ export const benchWords: Catalogue['bench'] = {
     tools: {
       add: 'Peindre du cuivre',
       remove: 'Effacer du cuivre',
-      teach: 'Apprendre\u00a0: ceci est du ruban',
+      tape: 'Toucher\u00a0: ceci est du ruban',
+      paper: 'Toucher\u00a0: ceci est du papier',
       look: 'Seulement regarder',
     },
     toolHints: {
       add: 'Peignez où le cuivre manque. Deux doigts pour voir de plus près.',
       remove: 'Peignez où du papier ou une LED a été pris pour du cuivre.',
-      teach: 'Touchez jusqu’à trois endroits du ruban, là où il n’a pas été vu.',
+      tape: 'Touchez une ouverture qui n’en est pas une\u00a0: elle se referme. Touchez du ruban non vu\u00a0: il est comblé.',
+      paper:
+        'Touchez une coupure non vue\u00a0: la piste s’ouvre là de part en part. Touchez un faux morceau\u00a0: il disparaît.',
       look: 'Tirez et pincez pour voir de plus près.',
     },
     width: 'Pinceau',
     widthMm: (v) => length(v),
     veil: 'Montrer le cuivre',
-    taught: (n) => (n === 0 ? 'Aucun toucher encore.' : `${many(n, 'toucher', 'touchers')} sur 3 du ruban.`),
+    taught: (n, most) =>
+      n === 0 ? 'Aucun toucher encore.' : `${many(n, 'toucher', 'touchers')} sur ${most}.`,
     forgetTaps: 'Oublier les touchers',
     pieces: (n) => `${many(n, 'morceau', 'morceaux')} de cuivre`,
     area: (mm2) => area(mm2),

@@ -32,3 +32,30 @@ export function brushCopper(bench: () => Bench): void {
     await expect.poll(() => figures.textContent(), { timeout: checkMs }).toBe(before);
   });
 }
+
+export function tapCopper(bench: () => Bench): void {
+  test('a tap closes an opening, another opens a strip, and each is taken back', async () => {
+    const { page } = bench();
+    await openStep(page, 'Copper');
+    const figures = page.locator('.margin-side p[role=status]');
+    await figures.waitFor();
+    const before = (await figures.textContent()) ?? '';
+    const pieces = Number(/^\d+/.exec(before)?.[0]);
+    const tap = async (what: string, x: number, y: number): Promise<void> => {
+      await page.getByLabel(what).check();
+      const place = await onSheet(page, x, y);
+      await page.mouse.click(place.x, place.y);
+    };
+    const told = (count: number) =>
+      expect.poll(() => figures.textContent(), { timeout: checkMs }).toMatch(new RegExp(`^${count} pieces`));
+    await tap('Tap: this is tape', 20, 88);
+    await told(pieces - 1);
+    await page.getByText('1 tap of 12.').waitFor();
+    await page.getByRole('button', { name: 'Forget the taps' }).click();
+    await expect.poll(() => figures.textContent(), { timeout: checkMs }).toBe(before);
+    await tap('Tap: this is paper', 32, 70);
+    await told(pieces + 1);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => figures.textContent(), { timeout: checkMs }).toBe(before);
+  });
+}
