@@ -3,7 +3,6 @@ import {
   applyTouchUp,
   closeGlints,
   dropPrint,
-  dropRim,
   openBesideLamps,
   openOnPatches,
   openPaper,
@@ -156,7 +155,7 @@ async function seeUntaught(sheet: SquaredSheet, card: Card, options: CheckOption
   const { map: learned, lost } = await learnedOr(options.learned, sheet);
   const { copper: teachCopper, paper: teachPaper } = card.teach;
   const all = seeCopper(sheet, learned ? { learned } : { teachCopper, teachPaper });
-  const seen = dropRim(dropPrint(all, sheet, learned ? [] : teachCopper));
+  const seen = dropPrint(all, sheet, learned ? [] : teachCopper);
   if (lost) seen.troubles.unshift('no-nets');
   const shone = closeGlints(openPaper(seen, sheet, lampsOn(card)), sheet, hiddenOn(card));
   const onPaper = openOnPatches(

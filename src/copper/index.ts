@@ -6,7 +6,6 @@ export { openBesideLamps } from './openBesideLamps.ts';
 export { openOnPatches } from './openOnPatches.ts';
 export { openPaper } from './openPaper.ts';
 export { dropPrint } from './dropPrint.ts';
-export { dropRim } from './dropRim.ts';
 export { openCuts } from './cuts/openCuts.ts';
 export { openChannels } from './openChannels.ts';
 export { seeCopper } from './seeCopper.ts';

@@ -1,6 +1,5 @@
 import type { Point } from '../../geometry/index.ts';
 import type { SquaredSheet } from '../../sheet/index.ts';
-import { pastEdge } from '../dropRim.ts';
 import type { CopperMask } from '../types.ts';
 import { dropAlike } from './byColour.ts';
 import { openingAt, type Opening } from './openAt.ts';
@@ -80,4 +79,14 @@ function looksAlike(pixels: readonly number[], tap: Point, sheet: SquaredSheet, 
     channels.every(({ mean, most }, c) => Math.abs(sheet.rgb[3 * k + c] - mean) <= most),
   );
   return alike.length / pixels.length;
+}
+
+/** How far a pixel is from the base's edge, inside or out, mm. */
+function pastEdge({ width, pxPerMm, originMm, baseMm }: CopperMask): (k: number) => number {
+  return (k) => {
+    const x = originMm[0] + ((k % width) + 0.5) / pxPerMm;
+    const y = originMm[1] + (Math.floor(k / width) + 0.5) / pxPerMm;
+    const inside = Math.min(x, y, baseMm.width - x, baseMm.height - y);
+    return Math.abs(inside);
+  };
 }
