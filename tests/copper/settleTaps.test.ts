@@ -230,6 +230,18 @@ describe('A tap on copper', () => {
     }
   });
 
+  it('within the tape, more than a finger’s aim from a cut, leaves the cut open', async () => {
+    const { sheet, mask } = flat({
+      copper: [
+        [10, 40, 156, 80],
+        [164, 40, 310, 80],
+      ],
+    });
+    const beside = await settle(mask, sheet, { copper: [[14.4, 6]] });
+    expect(beside.filled === mask.filled).toBe(true);
+    expect(isParted(await settle(mask, sheet, { copper: [[15.3, 6]] }))).toBe(false);
+  });
+
   it('joins two strips by a sliver as broad as the picture shows, not along their whole sides', async () => {
     const { sheet, mask } = flat({
       copper: [

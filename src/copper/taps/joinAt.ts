@@ -20,6 +20,8 @@ export interface Ribbon {
 
 /** Copper is seen as one strip or two within this of the tap, mm: what joins farther off is another matter. */
 const roundMm = 6;
+/** A tap on copper means an opening no farther off than this, mm: farther in it means the copper itself. */
+const onCopperMm = 1;
 const directions = 16;
 /** Tape is no wider, mm: mouths that face each other for longer are the sides of two strips. */
 const widestMm = 9;
@@ -99,7 +101,8 @@ interface Mouths {
 /** Of all openings near a tap the one that is narrowest and nearest: between two strips, or else within one, where the tap lies in it. */
 function nearestMouths(patch: Patch, labels: Int32Array, most: number): Mouths | undefined {
   const { at, pxPerMm, copper } = patch;
-  const near = nearMm * pxPerMm;
+  const on = pixelAt(patch, ...at);
+  const near = (on >= 0 && copper[on] ? onCopperMm : nearMm) * pxPerMm;
   let best: Mouths | undefined;
   let least = Infinity;
   for (let dy = -near; dy <= near; dy += 2) {
