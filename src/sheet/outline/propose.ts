@@ -4,27 +4,31 @@ import { mostBow } from '../bow.ts';
 import { shrinkPhoto } from '../shrink.ts';
 import { turnOutline } from '../turnOutline.ts';
 import type { Outline } from '../types.ts';
-import { mapBorder, mapLines } from './baseMap.ts';
+import { mapAgreement, mapBorder, mapLines } from './baseMap.ts';
 import { betweenEdges } from './betweenEdges.ts';
 import { certaintyFeatures, certaintyOf } from './certainty.ts';
 import { choose, judgeAll } from './choose.ts';
 import type { Chosen, Maps } from './choose.ts';
+import { askew } from './askew.ts';
 import { findEdges, scaled } from './edges.ts';
+import type { Edges } from './edges.ts';
 import { featureNames } from './features.ts';
 import { fitSides } from './fitSides.ts';
 import type { FittedSides } from './fitSides.ts';
 import { followBow } from './followBow.ts';
-import { findLines, mergeScales, runsAlong } from './lines.ts';
+import { innerBorder } from './innerBorder.ts';
+import { findLines, mergeScales, runsAlong, sameLine } from './lines.ts';
 import type { Line } from './lines.ts';
 import { outsideEdge } from './outsideEdge.ts';
 import { poseMisfit } from './pose.ts';
 import { candidateQuads } from './quads.ts';
 import type { Candidate } from './quads.ts';
-import { quarter, workPicture } from './work.ts';
+import { quarter, tints, workPicture } from './work.ts';
 import type { WorkPicture } from './work.ts';
 
 /** Perimeter of a usual card where the size is not known: it only sets how far round the sides are looked at. */
 const usualPerimeterMm = 500;
+const usualBase = { width: 125, height: 125 };
 /** As many figures are looked at closely, and where they leave a doubt, so that the sheet is cut out too. */
 const mostCandidates = { first: 100, inDoubt: 200 };
 /** And as many more of those along the border of each map. */
@@ -79,7 +83,7 @@ export function candidatesIn({ work, lines }: Seen, base: BaseMm | undefined, ma
     lines,
   );
   const most = maps.cut ? mostCandidates.inDoubt : mostCandidates.first;
-  const anywhere = candidateQuads(all, work, base, most);
+  const anywhere = likeliest(candidateQuads(all, work, base, wide * most), most, work, maps);
   // On a patterned table the figures of its lines would crowd out all others.
   const byMap = borders.flatMap((border) =>
     candidateQuads(alongBorder(all, border, work), work, base, mostByMap),
@@ -87,6 +91,20 @@ export function candidatesIn({ work, lines }: Seen, base: BaseMm | undefined, ma
   const known = new Set(anywhere.map(sidesOf));
   const more = byMap.filter((c) => !known.has(sidesOf(c)) && known.add(sidesOf(c)));
   return judgeAll(work, [...anywhere, ...more], base, maps);
+}
+
+/** Of so many times as many figures those are looked at closely that lie best on the map as well. */
+const wide = 4;
+const mapWeight = 0.4;
+
+function likeliest(all: Candidate[], most: number, work: WorkPicture, { net, cut }: Maps): Candidate[] {
+  const map = net ?? cut;
+  if (!map) return all.slice(0, most);
+  return all
+    .map((c) => ({ c, key: c.coarse + mapWeight * mapAgreement(map, c, work) }))
+    .sort((p, q) => q.key - p.key)
+    .slice(0, most)
+    .map(({ c }) => c);
 }
 
 const sidesOf = ({ corners }: Candidate) =>
@@ -104,16 +122,28 @@ function alongBorder(all: Line[], { lines, grain }: ReturnType<typeof mapLines>,
 export interface Seen {
   work: WorkPicture;
   lines: Line[];
+  /** The edges at full scale. */
+  edges: Edges;
   /** Figures fitted to the photograph so far. */
   fits: Map<string, FittedSides | undefined>;
 }
 
 export function look(photo: Photo): Seen {
   const work = workPicture(photo);
-  const fine = findLines(findEdges(work), work.width, work.height, 60, 1);
-  const coarseEdges = scaled(findEdges(quarter(work)), 4);
+  const edges = findEdges(work);
+  const fine = findLines(edges, work.width, work.height, 60, 1);
+  const small = quarter(work);
+  const coarseEdges = scaled(findEdges(small), small.step / work.step);
   const coarse = findLines(coarseEdges, work.width, work.height, 40, 4);
-  return { work, lines: mergeScales(fine, coarse, coarseEdges, 4, work), fits: new Map() };
+  const plain = mergeScales(fine, coarse, coarseEdges, 4, work);
+  return { work, lines: [...plain, ...linesByTint(small, plain, work)], edges, fits: new Map() };
+}
+
+/** Lines that tints alone show beside those known: print, weave and shadow, all of one tint, drown the border of a coloured sheet. */
+function linesByTint(small: WorkPicture, known: Line[], work: WorkPicture): Line[] {
+  const edges = scaled(findEdges(tints(small)), small.step / work.step);
+  const lines = findLines(edges, work.width, work.height, 24, 4);
+  return lines.filter((line) => !known.some((other) => sameLine(other, line, work.width, work.height, 1)));
 }
 
 interface Fitted {
@@ -184,7 +214,7 @@ function proposal(
   photo: Photo,
   { chosen, fit, pxPerMm }: Fitted,
   lead: number,
-  { work }: Seen,
+  { work, edges }: Seen,
   base: BaseMm | undefined,
   maps: Maps,
 ): Proposal {
@@ -198,13 +228,17 @@ function proposal(
   const corners = scaledQuad(fit.cornersPx, 1 / work.step);
   // Under 0 the trained map sees the base go on past a side.
   const borders = [maps.net, maps.cut].flatMap((map) => (map ? mapBorder(map, corners, work) : [0, 0, 0]));
+  const turned = askew(edges, corners, base ?? usualBase);
   const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm, outside, borders, maps);
+  const sides = certaintyOf(features);
   const doubted =
     outside > mostOutside ||
+    (turned.against > mostAskew.against && turned.of > mostAskew.of) ||
     offPicture(photo, fit) ||
     elsewhereOnMap(chosen, maps) ||
-    (maps.net !== undefined && borders[0] < 0);
-  const certainty = certaintyOf(features) * (doubted ? doubt : 1);
+    (maps.net !== undefined && borders[0] < 0) ||
+    (sides >= believed && innerBorder(work, corners, base ?? usualBase) > mostInner);
+  const certainty = sides * (doubted ? doubt : 1);
   return {
     features,
     outline: pictureUp(
@@ -220,12 +254,20 @@ function proposal(
   };
 }
 
+/** From this certainty on an outline is believed by itself. */
+const believed = 0.5;
 /** What the weights have seen too seldom to learn leaves this much of the certainty: too little to be believed. */
 const doubt = 0.4;
 /** A corner this far off the picture, in parts of its long side, is not seen. */
 const mostBeyond = 0.005;
 /** Where so much of a side has a stronger edge just outside of it, a rule or fold was taken for the border. */
 const mostOutside = 0.6;
+
+/** Where nearly all that runs straight on a figure, and that is much, runs askew to its sides, the base lies on it turned. */
+const mostAskew = { against: 0.85, of: 0.06 };
+
+/** And where a figure of the base's shape shows this clearly within it. */
+const mostInner = 0.55;
 
 /** A figure in which the trained map sees so little more of the base than round it is another sheet, however clear. */
 const leastOnMap = 0.2;
