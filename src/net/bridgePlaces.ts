@@ -1,5 +1,6 @@
 import type { Case } from './case.ts';
 import { minCut, type Capacity } from './minCut.ts';
+import { planSigns, type PlanSigns } from './planSigns.ts';
 import { neverJoined } from './terminals.ts';
 import { liveComponents, waysOf, type Placed, type Way } from './ways.ts';
 
@@ -26,31 +27,40 @@ const tapMm = 6;
  */
 export function bridgePlaces(found: Case): BridgePlace[] {
   const { ways, placed } = waysOf(found);
+  const signs = planSigns(found.card);
   const { nodes } = found.wiring.graph;
   const places: BridgePlace[] = [];
+  const givenUp = new Set<string>();
   let left = placed;
   while (places.length < mostPlaces) {
     const component = liveComponents(ways, nodes);
-    const pair = firstPair(left, component);
+    const pair = firstPair(left, component, givenUp);
     if (!pair) break;
     const where = component(pair[0].node);
     const here = left.filter(({ node }) => component(node) === where);
-    const place = cheapest(ways, component, where, here, pair, nodes);
+    const place = cheapest(ways, component, where, here, pair, signs, nodes);
     places.push(place);
     for (const way of place.ways) way.open = true;
     left = left.filter((each) => !place.pads.includes(each));
-    if (place.ways.length + place.pads.length === 0) break;
+    if (place.ways.length + place.pads.length === 0) givenUp.add(sidesOf(pair));
   }
   return places;
 }
 
-/** The gravest pair that is joined: the cell's faces first. */
-function firstPair(placed: Placed[], component: (node: number) => number): [Placed, Placed] | undefined {
+const sidesOf = ([a, b]: [Placed, Placed]): string => [a.label, b.label].sort().join(' ');
+
+/** The gravest pair that is joined: the cell's faces first. @param givenUp sides that no few cuts part */
+function firstPair(
+  placed: Placed[],
+  component: (node: number) => number,
+  givenUp: ReadonlySet<string>,
+): [Placed, Placed] | undefined {
   const order = [...placed].sort((a, b) => b.weight - a.weight);
   for (let i = 0; i < order.length; i++) {
     for (let j = i + 1; j < order.length; j++) {
       const [a, b] = [order[i], order[j]];
-      if (neverJoined(a, b) && component(a.node) === component(b.node)) return [a, b];
+      const joined = neverJoined(a, b) && component(a.node) === component(b.node);
+      if (joined && !givenUp.has(sidesOf([a, b]))) return [a, b];
     }
   }
   return undefined;
@@ -62,24 +72,31 @@ function cheapest(
   where: number,
   here: Placed[],
   [a, b]: [Placed, Placed],
+  signs: PlanSigns,
   nodes: number,
 ): BridgePlace {
   const source = nodes;
   const sink = nodes + 1;
   const live = ways.filter(({ open, from }) => !open && component(from) === where);
   const sides = here.filter(({ label }) => label === a.label || label === b.label);
+  // Strips that the plan leads to one of the two sides hold to it too, though none is the pad to lift.
+  const signOf = ({ label }: Placed): string | undefined => signs.ofNet(label.replace(/^plan:/, ''));
+  const strips = here.filter((each) => [a.label, b.label].includes(signOf(each) ?? ''));
+  // A face of the cell on a strip of the other says nothing of where the strips are joined.
+  const astray = ({ name, label, at }: Placed): boolean =>
+    name.startsWith('cell') && label !== (signs.at(at) ?? label);
   const edges: Capacity[] = [
     ...live.map((way, edge) => ({ from: way.from, to: way.to, capacity: costOf(way), edge })),
-    ...sides.map(({ node, label, weight }, k) => ({
-      from: label === a.label ? source : node,
-      to: label === a.label ? node : sink,
-      capacity: weight * tapMm,
-      edge: live.length + k,
-    })),
+    ...[...sides, ...strips].map((each, k) => {
+      const isSource = each.label === a.label || (each.label !== b.label && signOf(each) === a.label);
+      const [from, to] = isSource ? [source, each.node] : [each.node, sink];
+      const capacity = astray(each) && strips.length > 0 ? 0 : each.weight * tapMm;
+      return { from, to, capacity, edge: live.length + k };
+    }),
   ];
   const cut = minCut(nodes + 2, edges, source, sink);
   const cutWays = cut.filter((edge) => edge < live.length).map((edge) => live[edge]);
-  const pads = cut.filter((edge) => edge >= live.length).map((edge) => sides[edge - live.length]);
+  const pads = cut.flatMap((edge) => sides[edge - live.length] ?? []);
   const pairs = sides.flatMap((p, k) =>
     sides.slice(k + 1).flatMap((q): [Placed, Placed][] => (neverJoined(p, q) ? [[p, q]] : [])),
   );

@@ -9,7 +9,8 @@ export interface Stretch {
   to: number;
   piece: number;
   path: Point[];
-  /** Least width on it, mm. */
+  /** Width at each point of it, and the least, mm. */
+  widths: number[];
   widthMm: number;
   lengthMm: number;
   /** Middle of the run that is about as narrow as its narrowest. */
@@ -179,6 +180,7 @@ function emptyGraph(traced: Traced) {
       to,
       piece,
       path: path.slice(a, b + 1),
+      widths: widths.slice(a, b + 1),
       widthMm: widths[narrow],
       lengthMm,
       narrowest: path[middleOfRun(widths, narrow, a, b)],

@@ -116,12 +116,29 @@ export function plannedOpens(laid: readonly LaidStrip[]): PlannedOpen[] {
     });
 }
 
-/** Places well on a laid strip's own copper that stand for its planned net: near both ends and in the middle. */
+/** Copper of a strip in a run shorter than this, mm, may be another's that it only touches. */
+const leastRunMm = 3;
+/** Places that stand for a strip are so far apart, mm. */
+const apartMm = 8;
+
+/**
+ * Places well on a laid strip's own copper that stand for its planned net: on each run of one piece its middle and others
+ * along it, so that a part between two gaps is known for what it is too.
+ */
 export function standIns({ pieces, places, clear }: LaidStrip): { piece: number; at: Point }[] {
-  const on = pieces.flatMap((piece, k) => (piece && clear[k] ? [k] : []));
-  if (on.length === 0) return [];
-  return [0.15, 0.5, 0.85].map((share) => {
-    const k = on[Math.floor(share * (on.length - 1))];
-    return { piece: pieces[k], at: places[k] };
-  });
+  const found: { piece: number; at: Point }[] = [];
+  let from = 0;
+  for (let k = 0; k <= places.length; k++) {
+    if (k < places.length && clear[k] && pieces[k] === pieces[from]) continue;
+    const mm = (k - from) * stepMm;
+    if (pieces[from] && clear[from] && mm >= leastRunMm) {
+      const count = Math.max(1, Math.round(mm / apartMm));
+      for (let n = 0; n < count; n++) {
+        const at = places[from + Math.floor(((n + 0.5) / count) * (k - from))];
+        found.push({ piece: pieces[from], at });
+      }
+    }
+    from = k;
+  }
+  return found;
 }

@@ -12,6 +12,9 @@ export interface Way {
   widthMm: number;
   narrowest: Point;
   middle: Point;
+  /** Its line and the width at each point, mm; a join has none. */
+  path: Point[];
+  widths: number[];
   /** Runs from the side of one strip to the side of another. */
   across: boolean;
   /** Why it conducts where no copper shows. */
@@ -46,6 +49,8 @@ export function waysOf(found: Case): { ways: Way[]; placed: Placed[] } {
     widthMm: stretch.widthMm,
     narrowest: stretch.narrowest,
     middle: stretch.path[stretch.path.length >> 1],
+    path: stretch.path,
+    widths: stretch.widths,
     across: degree[stretch.from] > 2 && degree[stretch.to] > 2,
     open: false,
   }));
@@ -58,6 +63,8 @@ export function waysOf(found: Case): { ways: Way[]; placed: Placed[] } {
       widthMm: joinMm,
       narrowest: at,
       middle: at,
+      path: [],
+      widths: [],
       across: false,
       join: why,
       open: false,

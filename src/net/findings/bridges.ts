@@ -1,9 +1,10 @@
+import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import { tapeBlindBeside } from '../blindBeside.ts';
 import { bridgePlaces, type BridgePlace } from '../bridgePlaces.ts';
 import type { Case } from '../case.ts';
 import { sheetAt } from '../covered.ts';
-import { between, distance } from '../distance.ts';
+import { between, distance, toSegment } from '../distance.ts';
 import { isBlind } from '../../trace/index.ts';
 import type { Finding } from '../types.ts';
 import type { Placed, Way } from '../ways.ts';
@@ -37,14 +38,15 @@ function bridge(found: Case, { pairs }: BridgePlace, way: Way): Finding {
   const [a, b] = strongest(pairs);
   const under = beneathLamp(found, pairs, way);
   if (under) return onOneStrip(found, under);
-  const at: Point = way.across ? way.middle : way.narrowest;
+  const beside = besidePlan(found.card, way);
+  const at = beside?.at ?? (way.across ? way.middle : way.narrowest);
   const evidence = pairs.reduce((sum, [p, q]) => sum + p.weight * q.weight, 0);
   const base = sliver && way.across ? 0.95 : sliver || way.across ? 0.88 : 0.75;
   const lost = !way.join && (isBlind(traced, at) || tapeBlindBeside(traced, at));
   return {
     kind: 'bridge',
     at,
-    ...(way.join ? {} : { sizeMm: way.widthMm }),
+    ...(way.join ? {} : { sizeMm: beside?.mm ?? way.widthMm }),
     certainty: lost ? lostInGlare : base - (evidence < 1 ? 0.1 : 0),
     ...(lost ? { evidence: { by: 'unsure', value: lostInGlare } } : {}),
     weight: 'holds',
@@ -59,6 +61,24 @@ function bridge(found: Case, { pairs }: BridgePlace, way: Way): Finding {
       ...(way.join ? { join: way.join } : {}),
     },
   };
+}
+
+/** Copper is beside the plan from so far on, mm, beyond a strip's own border. */
+const besideMm = 0.8;
+
+/** Where a way leads farthest from all that is planned: there the bridge lies, whatever is narrow elsewhere on it. */
+function besidePlan({ plan }: Card, { path, widths }: Way): { at: Point; mm: number } | undefined {
+  const off = path.map((p) =>
+    Math.min(
+      ...(plan?.strips ?? []).flatMap(({ path: line, width_mm }) =>
+        line.slice(1).map((q, k) => toSegment(p, line[k], q) - width_mm / 2),
+      ),
+    ),
+  );
+  const most = Math.max(...off);
+  if (!Number.isFinite(most) || most < besideMm) return undefined;
+  const k = off.indexOf(most);
+  return { at: path[k], mm: widths[k] };
 }
 
 /** The pad whose lamp lies over the way, where nothing but that lamp is joined by it. */
