@@ -122,26 +122,24 @@ describe('bridge', () => {
 describe('bridge, with a plan', () => {
   const rail = (id: string, path: [number, number][]) => ({ id, net: id, width_mm: 5, path });
   const plus: [number, number][] = [[10, 60], [10, 10], [38, 10]]; // prettier-ignore
-  const minus: [number, number][] = [[42, 10], [62, 10], [62, 52], [20, 52]]; // prettier-ignore
+  const minus: [number, number][] = [[42, 10], [62, 10], [62, 52], [20, 52], [20, 34]]; // prettier-ignore
   const plan: CardInput['plan'] = { strips: [rail('plus', plus), rail('minus', minus)] };
   const laid = [strip(5, ...plus), strip(5, ...minus)];
-  const sliver = strip(1, [11, 47.5], [21, 51]);
-  const bridgesOf = (more: Laid[], card: Partial<CardInput> = {}) =>
-    findings([...laid, ...more], { plan, ...card }).findings.filter(({ kind }) => kind === 'bridge');
+  const scrap = strip(3, [11, 36], [19, 36]);
+  const bridgesOf = (more: Laid[]) =>
+    findings([...laid, ...more], { plan, cell: undefined }).findings.filter(({ kind }) => kind === 'bridge');
 
   it('is told in a part that gaps have left without a lamp or the cell', () => {
-    const [bridge, ...others] = bridgesOf([sliver, clear(7, 28, 13, 30), clear(45, 49, 47, 55)], {
-      cell: undefined,
-    });
+    const gaps = [clear(7, 42, 13, 43), clear(7, 27, 13, 28), clear(17, 47, 23, 48)];
+    const [bridge, ...others] = bridgesOf([scrap, ...gaps]);
     expect(others).toEqual([]);
-    expect(Math.hypot(bridge.at[0] - 15.5, bridge.at[1] - 49)).toBeLessThan(2.5);
+    expect(Math.hypot(bridge.at[0] - 15, bridge.at[1] - 36)).toBeLessThan(2);
     expect([bridge.facts.between, bridge.facts.and].sort()).toEqual(['minus', 'plus']);
   });
 
   it('is told where copper lies beside the plan, not where a strip is narrow on the way to it', () => {
-    const neck = [clear(7, 38, 9, 39), clear(10.4, 38, 13, 39)];
-    const [bridge] = bridgesOf([strip(3, [11, 49], [21, 51.4]), ...neck]);
-    expect(Math.hypot(bridge.at[0] - 15.5, bridge.at[1] - 50)).toBeLessThan(2.5);
+    const [bridge] = bridgesOf([scrap, clear(16, 44, 19.5, 45), clear(20.5, 44, 24, 45)]);
+    expect(Math.hypot(bridge.at[0] - 15, bridge.at[1] - 36)).toBeLessThan(2);
     expect(Math.abs(bridge.sizeMm! - 3)).toBeLessThan(0.6);
   });
 
