@@ -6,7 +6,7 @@ import type { Example } from './examples.ts';
 const kindSpread = 1;
 const classSpread = 0.7;
 const slopeSpread = 0.4;
-/** Findings of a kind that a curve takes at least. */
+/** Findings of a kind, and of a class with its kind's curve for a prior, that a curve takes at least. */
 const leastExamples = 5;
 /** The least a curve may rise. */
 const leastSlope = 0.1;
@@ -36,7 +36,7 @@ export function fitCurves(all: readonly Example[]): Curves {
     );
     curves[kind] = whole;
     for (const [name, some] of groups(own, ({ by }) => classOf(own[0].kind, by)))
-      if (name !== kind)
+      if (name !== kind && (isApart(some[0]) || some.length >= leastExamples))
         curves[name] = isApart(some[0]) ? fitOne(some, plain, kindSpread) : fitOne(some, whole, classSpread);
   }
   return curves;
