@@ -3,7 +3,6 @@ import type { Quad } from '../../src/geometry/index.ts';
 import { askew } from '../../src/sheet/outline/askew.ts';
 import { findEdges } from '../../src/sheet/outline/edges.ts';
 import { innerBorder } from '../../src/sheet/outline/innerBorder.ts';
-import { tints } from '../../src/sheet/outline/work.ts';
 import type { WorkPicture } from '../../src/sheet/outline/work.ts';
 
 const base = { width: 105, height: 148 };
@@ -89,24 +88,5 @@ describe('askew', () => {
 
   it('says nothing where there is nothing', () => {
     expect(askew(findEdges(picture(() => [200, 0, 0])), figure, base)).toEqual({ against: 0.3, of: 0 });
-  });
-});
-
-describe('findEdges', () => {
-  it('finds the faint border of the paper beside a strip of tape', () => {
-    const edges = findEdges(picture((x) => (x < 30 ? [150, 0, 0] : x > 33 && x < 38 ? tape : [158, 0, 0])));
-    const near = Array.from(edges.x).filter((x) => Math.abs(x - 40 * pxPerMm) < 1.5);
-    expect(near.length).toBeGreaterThan(450);
-  });
-});
-
-describe('tints', () => {
-  it('are the same in light and in shade, and not of another colour', () => {
-    const [, red] = tints(
-      picture((x) => (x < 50 ? [200, 40, 0] : x < 80 ? [100, 20, 0] : [100, 40, 0])),
-    ).planes;
-    const at = (x: number) => red[20 * 125 * pxPerMm + (x + 10) * pxPerMm];
-    expect(Math.abs(at(20) - at(70))).toBeLessThan(1.5);
-    expect(Math.abs(at(20) - at(90))).toBeGreaterThan(8);
   });
 });

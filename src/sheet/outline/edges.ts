@@ -21,20 +21,19 @@ const floorLevels = 1.1;
 const surroundPx = 15;
 
 /**
- * Colour edges, thinned. A gradient counts by how far it rises above the usual gradient round it, so that a faint
- * paper edge in shadow weighs as much as a hard one in light, and wood grain or cloth weighs little. The usual one is a
- * mean of roots: the few hard edges of a strip of tape do not hide the border of the paper beside it.
+ * Colour edges, thinned. A gradient counts by how far it rises above the mean gradient round it, so that a faint
+ * paper edge in shadow weighs as much as a hard one in light, and wood grain or cloth weighs little.
  * @source the colour gradient: S. Di Zenzo, A note on the gradient of a multi-image, CVGIP 33 (1986) (from memory)
  */
 export function findEdges(work: WorkPicture): Edges {
   const { width, height } = work;
   const size = gradientSizes(work);
-  const root = boxMean(rootsOf(size), width, height, surroundPx);
+  const mean = boxMean(size, width, height, surroundPx);
   const found = { x: [] as number[], y: [] as number[], angle: [] as number[], weight: [] as number[] };
   for (let y = 2; y < height - 2; y++) {
     for (let x = 2; x < width - 2; x++) {
       const i = y * width + x;
-      const relative = size[i] / (0.9 * root[i] * root[i] + floorLevels);
+      const relative = size[i] / (0.9 * mean[i] + floorLevels);
       if (relative < 1) continue;
       const angle = gradientAngle(work, i);
       const shift = crestShift(size, i, width, angle);
@@ -46,12 +45,6 @@ export function findEdges(work: WorkPicture): Edges {
     }
   }
   return byAngle(found);
-}
-
-function rootsOf(size: Float32Array): Float32Array {
-  const roots = new Float32Array(size.length);
-  for (let i = 0; i < size.length; i++) roots[i] = Math.sqrt(size[i]);
-  return roots;
 }
 
 /** How far along the normal the crest of the gradient lies from a pixel, px; undefined where it is not on the crest. */

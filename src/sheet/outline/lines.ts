@@ -132,7 +132,7 @@ function refine(edges: Edges, nx0: number, ny0: number, rho0: number, grain: num
   return { nx, ny, rho, votes };
 }
 
-export function sameLine(
+function sameLine(
   a: Line,
   b: Pick<Line, 'nx' | 'ny' | 'rho'>,
   width: number,

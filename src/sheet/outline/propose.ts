@@ -4,7 +4,7 @@ import { mostBow } from '../bow.ts';
 import { shrinkPhoto } from '../shrink.ts';
 import { turnOutline } from '../turnOutline.ts';
 import type { Outline } from '../types.ts';
-import { mapAgreement, mapBorder, mapLines } from './baseMap.ts';
+import { mapBorder, mapLines } from './baseMap.ts';
 import { betweenEdges } from './betweenEdges.ts';
 import { certaintyFeatures, certaintyOf } from './certainty.ts';
 import { choose, judgeAll } from './choose.ts';
@@ -17,13 +17,13 @@ import { fitSides } from './fitSides.ts';
 import type { FittedSides } from './fitSides.ts';
 import { followBow } from './followBow.ts';
 import { innerBorder } from './innerBorder.ts';
-import { findLines, mergeScales, runsAlong, sameLine } from './lines.ts';
+import { findLines, mergeScales, runsAlong } from './lines.ts';
 import type { Line } from './lines.ts';
 import { outsideEdge } from './outsideEdge.ts';
 import { poseMisfit } from './pose.ts';
 import { candidateQuads } from './quads.ts';
 import type { Candidate } from './quads.ts';
-import { quarter, tints, workPicture } from './work.ts';
+import { quarter, workPicture } from './work.ts';
 import type { WorkPicture } from './work.ts';
 
 /** Perimeter of a usual card where the size is not known: it only sets how far round the sides are looked at. */
@@ -83,7 +83,7 @@ export function candidatesIn({ work, lines }: Seen, base: BaseMm | undefined, ma
     lines,
   );
   const most = maps.cut ? mostCandidates.inDoubt : mostCandidates.first;
-  const anywhere = likeliest(candidateQuads(all, work, base, wide * most), most, work, maps);
+  const anywhere = candidateQuads(all, work, base, most);
   // On a patterned table the figures of its lines would crowd out all others.
   const byMap = borders.flatMap((border) =>
     candidateQuads(alongBorder(all, border, work), work, base, mostByMap),
@@ -91,20 +91,6 @@ export function candidatesIn({ work, lines }: Seen, base: BaseMm | undefined, ma
   const known = new Set(anywhere.map(sidesOf));
   const more = byMap.filter((c) => !known.has(sidesOf(c)) && known.add(sidesOf(c)));
   return judgeAll(work, [...anywhere, ...more], base, maps);
-}
-
-/** Of so many times as many figures those are looked at closely that lie best on the map as well. */
-const wide = 4;
-const mapWeight = 0.4;
-
-function likeliest(all: Candidate[], most: number, work: WorkPicture, { net, cut }: Maps): Candidate[] {
-  const map = net ?? cut;
-  if (!map) return all.slice(0, most);
-  return all
-    .map((c) => ({ c, key: c.coarse + mapWeight * mapAgreement(map, c, work) }))
-    .sort((p, q) => q.key - p.key)
-    .slice(0, most)
-    .map(({ c }) => c);
 }
 
 const sidesOf = ({ corners }: Candidate) =>
@@ -132,18 +118,9 @@ export function look(photo: Photo): Seen {
   const work = workPicture(photo);
   const edges = findEdges(work);
   const fine = findLines(edges, work.width, work.height, 60, 1);
-  const small = quarter(work);
-  const coarseEdges = scaled(findEdges(small), small.step / work.step);
+  const coarseEdges = scaled(findEdges(quarter(work)), 4);
   const coarse = findLines(coarseEdges, work.width, work.height, 40, 4);
-  const plain = mergeScales(fine, coarse, coarseEdges, 4, work);
-  return { work, lines: [...plain, ...linesByTint(small, plain, work)], edges, fits: new Map() };
-}
-
-/** Lines that tints alone show beside those known: print, weave and shadow, all of one tint, drown the border of a coloured sheet. */
-function linesByTint(small: WorkPicture, known: Line[], work: WorkPicture): Line[] {
-  const edges = scaled(findEdges(tints(small)), small.step / work.step);
-  const lines = findLines(edges, work.width, work.height, 24, 4);
-  return lines.filter((line) => !known.some((other) => sameLine(other, line, work.width, work.height, 1)));
+  return { work, lines: mergeScales(fine, coarse, coarseEdges, 4, work), edges, fits: new Map() };
 }
 
 interface Fitted {

@@ -1,7 +1,7 @@
 /**
  * Weights of the features of a candidate (`Chosen.features`), in order: a conditional logit over the candidates of one
- * picture, fitted by tests/sheet/fit/fitOutline.ts to 360 made-up scenes and 18 path-traced photographs, before lines by tint
- * joined those of the candidates. It is a ranking, not a probability; `certainty.ts` gives that.
+ * picture, fitted by tests/sheet/fit/fitOutline.ts to 360 made-up scenes and 18 path-traced photographs. It is a ranking, not a
+ * probability; `certainty.ts` gives that.
  */
 const weights = [
   -0.461, 2.499, 1.681, 1.275, 3.953, 3.172, 6.362, 1.618, -1.373, 3.615, 2.671, -0.028, 3.413, 2.403, 1.309,

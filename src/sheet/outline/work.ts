@@ -53,18 +53,6 @@ function smooth(p: Float32Array, width: number, height: number): void {
   }
 }
 
-/** The two opponent planes over the lightness, so that light and shade are out of them; no lightness. Levels in a mid tone. */
-export function tints(work: WorkPicture): WorkPicture {
-  const [l, a, b] = work.planes;
-  const planes = [0, 1, 2].map(() => new Float32Array(l.length));
-  for (let i = 0; i < l.length; i++) {
-    const unit = 60 / (l[i] + 20);
-    planes[1][i] = a[i] * unit;
-    planes[2][i] = b[i] * unit;
-  }
-  return { ...work, planes: planes as unknown as WorkPicture['planes'] };
-}
-
 /** The same picture at a quarter of the scale, by 4x4 means: wood grain, weave and print melt away, sheets stay. */
 export function quarter(work: WorkPicture): WorkPicture {
   const width = work.width >> 2;

@@ -11,14 +11,14 @@ import { evenOf, scenes } from './views.ts';
  * Seeds 100001 on; nothing else draws them. Figures on scenes held back: tests/sheet/sceneRates.ts.
  */
 const firstSeed = 100001;
-const count = 360;
+const count = { rank: 360, certainty: 278 };
 const [what, folder] = process.argv.slice(2);
 /** So often a path-traced photograph counts: there are far fewer of them. */
 const times = { rank: 2, certainty: 3 };
 /** A wrong outline that is believed costs the maker more than a right one that is asked about. */
 const costOfFalse = 9;
 
-async function gathered<T>(of: (view: View) => Promise<T[]>, often: number): Promise<T[]> {
+async function gathered<T>(of: (view: View) => Promise<T[]>, count: number, often: number): Promise<T[]> {
   const all: T[] = [];
   for await (const view of scenes(firstSeed, count)) all.push(...(await of(view)));
   if (!folder) return all;
@@ -31,5 +31,9 @@ async function gathered<T>(of: (view: View) => Promise<T[]>, often: number): Pro
 
 const rounded = (weights: number[]) => weights.map((w) => Number(w.toFixed(3))).join(', ');
 
-if (what === 'rank') console.log(rounded(conditionalLogit(await gathered(candidatesOf, times.rank), 0.0005)));
-else console.log(rounded(logistic(await gathered(proposalsOf, times.certainty), 0.0002, costOfFalse)));
+if (what === 'rank')
+  console.log(rounded(conditionalLogit(await gathered(candidatesOf, count.rank, times.rank), 0.0005)));
+else
+  console.log(
+    rounded(logistic(await gathered(proposalsOf, count.certainty, times.certainty), 0.0002, costOfFalse)),
+  );
