@@ -96,7 +96,10 @@ function cheapest(
   ];
   const cut = minCut(nodes + 2, edges, source, sink);
   const cutWays = cut.filter((edge) => edge < live.length).map((edge) => live[edge]);
-  const pads = cut.flatMap((edge) => sides[edge - live.length] ?? []);
+  // What holds nothing is no pad to lift beside copper to cut: it is asked again once that is open.
+  const lifted = (each: Placed | undefined): each is Placed =>
+    each !== undefined && !(cutWays.length > 0 && astray(each));
+  const pads = cut.map((edge): Placed | undefined => sides[edge - live.length]).filter(lifted);
   const pairs = sides.flatMap((p, k) =>
     sides.slice(k + 1).flatMap((q): [Placed, Placed][] => (neverJoined(p, q) ? [[p, q]] : [])),
   );

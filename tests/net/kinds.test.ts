@@ -146,6 +146,17 @@ describe('bridge, with a plan', () => {
   it('is not told of strips laid as they are planned', () => {
     expect(bridgesOf([])).toEqual([]);
   });
+
+  it('is told beside a cell whose lower face lies on the strip of the other, and that is told too', () => {
+    const cell: CardInput['cell'] = { kind: 'CR2032', at: [10, 58], up: '+', upper_contact: [10, 45] };
+    const kindsOf = (more: Laid[]) =>
+      findings([...laid, ...more], { plan, cell })
+        .findings.map(({ kind }) => kind)
+        .filter((kind) => kind === 'bridge' || kind === 'shorted-cell')
+        .sort();
+    expect(kindsOf([])).toEqual(['shorted-cell']);
+    expect(kindsOf([scrap])).toEqual(['bridge', 'shorted-cell']);
+  });
 });
 
 describe('shorted-cell', () => {
