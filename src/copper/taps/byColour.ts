@@ -4,6 +4,7 @@ import type { Point } from '../../geometry/index.ts';
 import type { SquaredSheet } from '../../sheet/index.ts';
 import { components } from '../components.ts';
 import type { CopperMask, LearnedMap } from '../types.ts';
+import { painted } from './paint.ts';
 
 /** mm round a tap that are what was tapped. */
 const tapMm = 0.8;
@@ -12,9 +13,6 @@ const finest = 5;
 const mostPixels = 400_000;
 /** Tape is no wider, mm: a region wider than this is paper, a table or a hand that the colours ran into. */
 const widestMm = 9;
-/** Likelihoods given to what a tap has settled. */
-const likely = 230;
-const unlikely = 25;
 /** From here on the mask is too sure for a tap on paper to carry far. */
 const certain = 240;
 /** What is as a tapped place differs no more from it, in a channel's 0..255. */
@@ -37,14 +35,14 @@ export function growByTaps(
   const hints = hintsOf(sheet, small, mask, learned, taps);
   const tape = grabCut(cv, small.rgb, small.width, small.height, hints, 2);
   const gained = regionsAt(tape, small, taps.copper);
-  return painted(mask, small, gained, new Uint8Array(gained.length));
+  return painted(mask, pixelsUnder(small, gained), 1);
 }
 
 /** A region that is no tape: what looks like a tapped place and hangs together with it is taken out. @param taps places in mm */
 export function dropAlike(sheet: SquaredSheet, mask: CopperMask, taps: readonly Point[]): CopperMask {
   const small = shrunk(sheet);
   const lost = alike(small, taps, (k) => mask.filled[k] === 1 && mask.likelihood[k] < certain);
-  return painted(mask, small, new Uint8Array(lost.length), lost);
+  return painted(mask, pixelsUnder(small, lost), 0);
 }
 
 /** A shrunken sheet; `step` pixels of the sheet make one of it. */
@@ -163,26 +161,13 @@ function widestSquares(mask: Uint8Array, labels: Int32Array, count: number, widt
   return widest;
 }
 
-function painted(mask: CopperMask, small: Small, gained: Uint8Array, lost: Uint8Array): CopperMask {
-  const { width } = mask;
-  const next = {
-    ...mask,
-    filled: mask.filled.slice(),
-    strict: mask.strict.slice(),
-    likelihood: mask.likelihood.slice(),
-  };
-  for (let n = 0; n < gained.length; n++) {
-    if (!gained[n] && !lost[n]) continue;
-    const from = Math.floor(n / small.width) * small.step * width + (n % small.width) * small.step;
-    for (let y = 0; y < small.step; y++) {
-      for (let k = from + y * width; k < from + y * width + small.step; k++) {
-        const copper = lost[n] ? 0 : 1;
-        next.filled[k] = next.strict[k] = copper;
-        next.likelihood[k] = copper
-          ? Math.max(likely, mask.likelihood[k])
-          : Math.min(unlikely, mask.likelihood[k]);
-      }
-    }
+/** The sheet's pixels that some small ones are made of. */
+function pixelsUnder({ width, step, sheetWidth }: Small, chosen: Uint8Array): number[] {
+  const found: number[] = [];
+  for (let n = 0; n < chosen.length; n++) {
+    if (!chosen[n]) continue;
+    const from = Math.floor(n / width) * step * sheetWidth + (n % width) * step;
+    for (let y = 0; y < step; y++) for (let x = 0; x < step; x++) found.push(from + y * sheetWidth + x);
   }
-  return next;
+  return found;
 }
