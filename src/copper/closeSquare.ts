@@ -4,40 +4,36 @@
  * @source morphological closing; J. Serra, "Image Analysis and Mathematical Morphology", 1982
  */
 export function closeSquare(mask: Uint8Array, width: number, height: number, reach: number): Uint8Array {
-  return inverse(spread(inverse(spread(mask, width, height, reach)), width, height, reach));
+  return spread(spread(mask, 1, width, height, reach), 0, width, height, reach);
 }
 
-function inverse(mask: Uint8Array): Uint8Array {
-  const out = new Uint8Array(mask.length);
-  for (let k = 0; k < out.length; k++) out[k] = 1 - mask[k];
-  return out;
-}
-
-/** 1 where anything of the mask lies within the square round a pixel: along the rows, then down the columns. */
-function spread(mask: Uint8Array, width: number, height: number, reach: number): Uint8Array {
-  const rows = new Uint8Array(mask.length);
-  for (let j = 0; j < height; j++) {
-    const end = (j + 1) * width;
-    // Pixels before `done` are settled; the next inside pixel reaches back and forth.
-    let done = j * width;
-    for (let k = done; k < end; k++) {
-      if (!mask[k]) continue;
-      for (let n = Math.max(done, k - reach); n <= Math.min(end - 1, k + reach); n++) rows[n] = 1;
-      done = k + reach + 1;
+/** The mask with one of its two values spread to all that lies within the square round such a pixel. */
+function spread(mask: Uint8Array, value: 0 | 1, width: number, height: number, reach: number): Uint8Array {
+  const out = new Uint8Array(mask.length).fill(1 - value);
+  const along = new Uint8Array(width);
+  // The last row in which the value was seen near each column.
+  const last = new Int32Array(width).fill(-reach - 1);
+  for (let j = 0; j < height + reach; j++) {
+    if (j < height) {
+      spreadAlong(mask, value, j * width, along, reach);
+      for (let i = 0; i < width; i++) if (along[i]) last[i] = j;
     }
-  }
-  const out = new Uint8Array(mask.length);
-  // Rows that are seen within reach above and below, counted column by column as they come and go.
-  const counts = new Uint16Array(width);
-  const add = (row: number, sign: 1 | -1): void => {
-    if (row < 0 || row >= height) return;
-    for (let i = 0, k = row * width; i < width; i++, k++) counts[i] += sign * rows[k];
-  };
-  for (let j = 0; j < reach; j++) add(j, 1);
-  for (let j = 0; j < height; j++) {
-    add(j + reach, 1);
-    add(j - reach - 1, -1);
-    for (let i = 0, k = j * width; i < width; i++, k++) out[k] = counts[i] ? 1 : 0;
+    const first = j - 2 * reach;
+    for (let i = 0, k = (j - reach) * width; j >= reach && i < width; i++, k++)
+      if (last[i] >= first) out[k] = value;
   }
   return out;
+}
+
+/** 1 where the value lies within reach along the row that begins at `from`. */
+function spreadAlong(mask: Uint8Array, value: number, from: number, along: Uint8Array, reach: number): void {
+  along.fill(0);
+  // Pixels before `done` are settled; the next one of the value reaches back and forth.
+  let done = 0;
+  for (let i = 0; i < along.length; i++) {
+    if (mask[from + i] !== value) continue;
+    const end = Math.min(along.length, i + reach + 1);
+    for (let n = Math.max(done, i - reach); n < end; n++) along[n] = 1;
+    done = end;
+  }
 }

@@ -6,20 +6,28 @@ export interface Say {
   share: number;
 }
 
+/** Steps of log-odds in which the mean is looked up: some 30 to a chance where chances lie farthest apart. */
+const steps = 2000;
+const least = logOddsOf(0);
+const chanceAt = Uint8Array.from({ length: Math.ceil(-2 * least * steps) + 1 }, (_, n) =>
+  chanceOf(least + (n + 0.5) / steps),
+);
+
 /**
  * Weighted mean of maps of chances 0..255 by their log-odds, so that a sure answer outweighs a doubtful one.
  * @source logarithmic opinion pool: C. Genest, J. V. Zidek, Statistical Science 1 (1986) 114-135
  */
 export function meanOdds(says: readonly Say[]): Uint8Array {
   const whole = says.reduce((sum, { share }) => sum + share, 0);
-  const odds = says.map(({ share }) =>
-    Float32Array.from({ length: 256 }, (_, v) => (share / whole) * logOddsOf(v)),
-  );
-  const out = new Uint8Array(says[0].chances.length);
-  for (let k = 0; k < out.length; k++) {
-    let sum = 0;
-    for (let n = 0; n < says.length; n++) sum += odds[n][says[n].chances[k]];
-    out[k] = chanceOf(sum);
+  const means = new Float32Array(says[0].chances.length);
+  for (const { chances, share } of says) {
+    const odds = Float32Array.from(
+      { length: 256 },
+      (_, v) => (share / whole) * (logOddsOf(v) - least) * steps,
+    );
+    for (let k = 0; k < means.length; k++) if (chances[k]) means[k] += odds[chances[k]];
   }
+  const out = new Uint8Array(means.length);
+  for (let k = 0; k < out.length; k++) out[k] = chanceAt[means[k] | 0];
   return out;
 }

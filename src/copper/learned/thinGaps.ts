@@ -20,7 +20,8 @@ export function openThinGaps(
   height: number,
   pxPerMm: number,
 ): void {
-  const sure = fine.map((v) => (v > sureBeside ? 1 : 0));
+  const sure = new Uint8Array(fine.length);
+  for (let k = 0; k < sure.length; k++) if (fine[k] > sureBeside) sure[k] = 1;
   const closed = closeSquare(sure, width, height, Math.round(reachMm * pxPerMm));
   for (let k = 0; k < seen.length; k++) if (closed[k] && fine[k] < doubtful && seen[k] > open) seen[k] = open;
 }
