@@ -16,8 +16,11 @@ export function rgbAt({ rgb }: SquaredSheet, k: number): Rgb {
 
 /** The middle colour of some pixels of the sheet, each of the three taken by itself. */
 export function medianRgb(sheet: SquaredSheet, places: readonly number[]): Rgb {
-  const colours = places.map((k) => rgbAt(sheet, k));
-  return [0, 1, 2].map((c) => middleOf(Float64Array.from(colours, (rgb) => rgb[c]))) as Rgb;
+  return [0, 1, 2].map((c) => {
+    const lights = new Float64Array(places.length);
+    for (let n = 0; n < lights.length; n++) lights[n] = linearOf[sheet.rgb[3 * places[n] + c]];
+    return middleOf(lights);
+  }) as Rgb;
 }
 
 /** Whether a colour is the paper's under less light. */
@@ -28,6 +31,8 @@ export function isShaded(rgb: Rgb, paper: Rgb): boolean {
 
 /** The least and the most that is left of the paper's light in one of the three colours. */
 export function sharesOf(rgb: Rgb, paper: Rgb): [number, number] {
-  const shares = rgb.map((v, c) => v / Math.max(1e-3, paper[c]));
-  return [Math.min(...shares), Math.max(...shares)];
+  const r = rgb[0] / Math.max(1e-3, paper[0]);
+  const g = rgb[1] / Math.max(1e-3, paper[1]);
+  const b = rgb[2] / Math.max(1e-3, paper[2]);
+  return [Math.min(r, g, b), Math.max(r, g, b)];
 }

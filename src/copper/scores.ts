@@ -9,7 +9,10 @@ export const darkestPaper = 0.24;
 export const scoreUnit = 16;
 
 /** How far a colour, as L* - 100, a*, b* against the paper, lies from paper, in units of paper's own scatter. */
-export const unlikePaper = (dL: number, a: number, b: number): number => Math.hypot(dL / 7, a / 3.5, b / 4.5);
+export function unlikePaper(dL: number, a: number, b: number): number {
+  const [x, y, z] = [dL / 7, a / 3.5, b / 4.5];
+  return Math.sqrt(x * x + y * y + z * z);
+}
 
 /**
  * How unlike the paper beside it each pixel is, in `1 / scoreUnit`, 0 where it is not asked.

@@ -13,9 +13,13 @@ import type { Taught } from './taught.ts';
 export function stripEvidence(relative: RelativeLab, pxPerMm: number, taught?: Taught): Float32Array {
   const { width, height, L, a, b } = relative;
   const evidence = new Float32Array(L.length);
-  const unlike = Float32Array.from(L, (v, k) => Math.hypot((v - 100) / 8, a[k] / 4, b[k] / 5));
+  const unlike = new Float32Array(L.length);
+  const hue = new Float32Array(L.length);
+  for (let k = 0; k < L.length; k++) {
+    unlike[k] = Math.sqrt(((L[k] - 100) / 8) ** 2 + (a[k] / 4) ** 2 + (b[k] / 5) ** 2);
+    hue[k] = Math.min(Math.sqrt(a[k] ** 2 + b[k] ** 2), 2.2 * a[k], 3.6 * b[k]);
+  }
   const around = boxMean(unlike, width, height, Math.round(0.5 * pxPerMm));
-  const hue = Float32Array.from(L, (_, k) => Math.min(Math.hypot(a[k], b[k]), 2.2 * a[k], 3.6 * b[k]));
   const cues = [
     { cue: hue, sign: 1, levels: [6, 11, 18], weight: 1 },
     { cue: L, sign: -1, levels: [-85, -72, -58, -42, -26], weight: 1 },

@@ -14,13 +14,13 @@ export async function decodePhotoInBrowser(file: Blob, name: string): Promise<Ph
   const { kind } = checkFile(name, bytes);
   const bitmap = await createImageBitmap(file, {
     imageOrientation: 'from-image',
-    premultiplyAlpha: 'none',
+    premultiplyAlpha: kind === 'jpeg' ? 'default' : 'none',
   }).catch(() => {
     throw new FoilproofError(kind === 'heic' ? photoWords.heic(name) : photoWords.truncated(name));
   });
   try {
     checkSize(name, bitmap.width, bitmap.height);
-    return { name, ...pixelsOf(bitmap) };
+    return { name, ...pixelsOf(bitmap, kind === 'jpeg') };
   } finally {
     bitmap.close();
   }
@@ -29,14 +29,17 @@ export async function decodePhotoInBrowser(file: Blob, name: string): Promise<Ph
 /** Rows that are read at a time: a canvas of the whole picture would hold it once more. */
 const bandRows = 256;
 
-/** Row-major RGBA of a bitmap or a video frame. */
-export function pixelsOf(source: ImageBitmap): Pick<Photo, 'width' | 'height' | 'rgba'> {
+/**
+ * Row-major RGBA of a bitmap.
+ * @param opaque where no pixel can be transparent, which is quicker
+ */
+export function pixelsOf(source: ImageBitmap, opaque = false): Pick<Photo, 'width' | 'height' | 'rgba'> {
   const { width, height } = source;
   const canvas = new OffscreenCanvas(width, Math.min(height, bandRows));
-  const context = canvas.getContext('2d', { willReadFrequently: true });
+  const context = canvas.getContext('2d', { willReadFrequently: true, alpha: !opaque });
   if (!context) throw new FoilproofError(photoWords.noCanvas);
   // Each band writes over the one before, transparent pixels too.
-  context.globalCompositeOperation = 'copy';
+  if (!opaque) context.globalCompositeOperation = 'copy';
   const rgba = new Uint8ClampedArray(4 * width * height);
   for (let y = 0; y < height; y += bandRows) {
     const rows = Math.min(bandRows, height - y);

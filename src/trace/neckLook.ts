@@ -29,7 +29,7 @@ export function lookAtNeck(neck: Neck, mask: CopperMask, sheet: SquaredSheet): N
   for (let j = Math.max(0, Math.ceil(y - far)); j < Math.min(height, y + far); j += step) {
     for (let i = Math.max(0, Math.ceil(x - far)); i < Math.min(width, x + far); i += step) {
       const k = j * width + i;
-      const away = Math.hypot(i - x, j - y);
+      const away = Math.sqrt((i - x) ** 2 + (j - y) ** 2);
       if (filled[k]) {
         if (away < 0.6 * near) left.push(likelihood[k]);
         continue;

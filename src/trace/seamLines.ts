@@ -4,6 +4,8 @@ import type { Ribbon } from './ribbon.ts';
 const slopes = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1];
 /** Steps in L* below this are texture. */
 const least = 3;
+/** Share of the columns that agree on a seam. */
+const leastShare = 0.96;
 /** Rows within which two lines are one. */
 const apart = 15;
 
@@ -40,7 +42,7 @@ export function seamLines(ribbon: Ribbon, first: number, columns: number): SeamL
       share = Math.max(share, agreement(step, s, slope, length, columns, skip));
       share = Math.max(share, agreement(line, s, slope, length, columns, skip));
     }
-    if (share < 0.96) continue;
+    if (share === 0) continue;
     const last = best[best.length - 1];
     if (!last || s - last.row > apart) best.push({ row: s, share, widthPx: 2 });
     else if (share > last.share) best[best.length - 1] = { row: s, share, widthPx: 2 };
@@ -48,7 +50,7 @@ export function seamLines(ribbon: Ribbon, first: number, columns: number): SeamL
   return best;
 }
 
-/** Share of the columns on a slanted line that have one sign and more than texture's size. */
+/** Share of the columns on a slanted line that have one sign and more than texture's size; 0 where they are too few for a seam. */
 function agreement(
   plane: Float32Array,
   s: number,
@@ -59,14 +61,15 @@ function agreement(
 ): number {
   let up = 0;
   let down = 0;
-  let n = 0;
-  for (let t = 0; t < columns; t += skip) {
+  const all = Math.ceil(columns / skip);
+  const mostOff = (1 - leastShare) * all;
+  for (let t = 0, n = 1; t < columns; t += skip, n++) {
     const row = Math.round(s + slope * (t - (columns - 1) / 2));
     if (row < 0 || row >= rows) return 0;
     const v = plane[row * columns + t];
     if (v > least) up++;
     else if (v < -least) down++;
-    n++;
+    if (n - Math.max(up, down) > mostOff) return 0;
   }
-  return Math.max(up, down) / n;
+  return Math.max(up, down) / all;
 }

@@ -66,8 +66,9 @@ describe('openThinGaps', () => {
 });
 
 describe('meanOdds', () => {
-  const pool = (...says: { v: number; share: number }[]) =>
-    meanOdds(says.map(({ v, ...say }) => ({ chances: Uint8Array.of(v), ...say })))[0] / 255;
+  const say = (v: number, share: number) => ({ chances: Uint8Array.of(v), share });
+  const pool = (a: { v: number; share: number }, b: { v: number; share: number }) =>
+    meanOdds([say(a.v, a.share), say(b.v, b.share), say(0, 0)])[0] / 255;
 
   it('is the weighted logarithmic opinion pool (Genest and Zidek, Statistical Science 1, 1986)', () => {
     // Odds 4 to 1 with weight 3/4 against 1 to 4 with weight 1/4: 4^(3/4 - 1/4) = 2 to 1.

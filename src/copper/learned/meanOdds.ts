@@ -14,20 +14,17 @@ const chanceAt = Uint8Array.from({ length: Math.ceil(-2 * least * steps) + 1 }, 
 );
 
 /**
- * Weighted mean of maps of chances 0..255 by their log-odds, so that a sure answer outweighs a doubtful one.
+ * Weighted mean of three maps of chances 0..255 by their log-odds, so that a sure answer outweighs a doubtful one.
  * @source logarithmic opinion pool: C. Genest, J. V. Zidek, Statistical Science 1 (1986) 114-135
  */
-export function meanOdds(says: readonly Say[]): Uint8Array {
+export function meanOdds(says: readonly [Say, Say, Say]): Uint8Array {
   const whole = says.reduce((sum, { share }) => sum + share, 0);
-  const means = new Float32Array(says[0].chances.length);
-  for (const { chances, share } of says) {
-    const odds = Float32Array.from(
-      { length: 256 },
-      (_, v) => (share / whole) * (logOddsOf(v) - least) * steps,
-    );
-    for (let k = 0; k < means.length; k++) if (chances[k]) means[k] += odds[chances[k]];
-  }
-  const out = new Uint8Array(means.length);
-  for (let k = 0; k < out.length; k++) out[k] = chanceAt[means[k] | 0];
+  const [a, b, c] = says.map(({ chances }) => chances);
+  const [oddsA, oddsB, oddsC] = says.map(({ share }) =>
+    Float32Array.from({ length: 256 }, (_, v) => (share / whole) * (logOddsOf(v) - least) * steps),
+  );
+  const out = new Uint8Array(a.length);
+  for (let k = 0; k < out.length; k++)
+    if (a[k] + b[k] + c[k]) out[k] = chanceAt[(oddsA[a[k]] + oddsB[b[k]] + oddsC[c[k]]) | 0];
   return out;
 }

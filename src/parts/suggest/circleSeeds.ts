@@ -66,13 +66,14 @@ function edgesOf(small: SmallLight): Edge[] {
 function cast(edges: Edge[], { width, height }: SmallLight, radius: number): Float32Array {
   const votes = new Float32Array(width * height);
   const reach = Math.ceil(spread * radius);
+  const vote = (cx: number, cy: number, weight: number): void => {
+    if (cx >= 0 && cy >= 0 && cx < width && cy < height) votes[cy * width + cx] += weight;
+  };
   for (const { x, y, ux, uy, weight } of edges) {
     for (let d = -reach; d <= reach; d++) {
-      for (const r of [radius + d, -radius - d]) {
-        const cx = Math.round(x + r * ux);
-        const cy = Math.round(y + r * uy);
-        if (cx >= 0 && cy >= 0 && cx < width && cy < height) votes[cy * width + cx] += weight;
-      }
+      const [dx, dy] = [(radius + d) * ux, (radius + d) * uy];
+      vote(Math.round(x + dx), Math.round(y + dy), weight);
+      vote(Math.round(x - dx), Math.round(y - dy), weight);
     }
   }
   return votes;
@@ -80,22 +81,24 @@ function cast(edges: Edge[], { width, height }: SmallLight, radius: number): Flo
 
 /** Places that more of a circle voted for than for any within half a radius. */
 function peaks(votes: Float32Array, { width, height }: SmallLight, radius: number) {
-  const all: { x: number; y: number; share: number }[] = [];
   const least = leastVoted * 2 * Math.PI * radius;
+  const sums = new Float32Array(votes.length);
   for (let y = 1; y < height - 1; y++) {
-    for (let x = 1; x < width - 1; x++) {
-      const i = y * width + x;
+    for (let i = y * width + 1; i < (y + 1) * width - 1; i++) {
       if (votes[i] < least / 9) continue;
-      let sum = 0;
-      for (let dy = -width; dy <= width; dy += width)
-        sum += votes[i + dy - 1] + votes[i + dy] + votes[i + dy + 1];
-      if (sum >= least) all.push({ x, y, share: sum / (2 * Math.PI * radius) });
+      for (let n = i - width; n <= i + width; n += width) sums[i] += votes[n - 1] + votes[n] + votes[n + 1];
     }
+  }
+  const all: { x: number; y: number; share: number }[] = [];
+  for (let i = width; i < sums.length - width; i++) {
+    if (sums[i] < least || sums[i] < Math.max(sums[i - 1], sums[i + 1], sums[i - width], sums[i + width]))
+      continue;
+    all.push({ x: i % width, y: Math.floor(i / width), share: sums[i] / (2 * Math.PI * radius) });
   }
   const kept: typeof all = [];
   for (const p of all.sort((a, b) => b.share - a.share)) {
     if (kept.length === 30) break;
-    if (kept.every((k) => Math.hypot(k.x - p.x, k.y - p.y) > radius / 2)) kept.push(p);
+    if (kept.every((k) => (k.x - p.x) ** 2 + (k.y - p.y) ** 2 > (radius / 2) ** 2)) kept.push(p);
   }
   return kept;
 }
@@ -107,7 +110,7 @@ function edgesWithin(small: SmallLight, cx: number, cy: number, radius: number):
   for (let y = Math.ceil(cy - radius); y <= cy + radius; y++) {
     for (let x = Math.ceil(cx - radius); x <= cx + radius; x++) {
       if (x < 1 || y < 1 || x >= small.width - 1 || y >= small.height - 1) continue;
-      if (Math.hypot(x - cx, y - cy) > radius) continue;
+      if ((x - cx) ** 2 + (y - cy) ** 2 > radius ** 2) continue;
       all++;
       if (lightAt(small, x, y).size > 2 * leastGradient) on++;
     }

@@ -27,13 +27,18 @@ export function rimPoints(
 ): RimPoint[] {
   const found: RimPoint[] = [];
   const count = Math.ceil((radius * (to - from)) / stepMm) + 2 * depth;
+  const colours = new Float64Array(3 * count);
   for (let ray = 0; ray < rays; ray++) {
     const angle = (2 * Math.PI * ray) / rays;
     const place = (n: number): Point => {
       const r = from * radius + (n - depth) * stepMm;
       return [at[0] + r * Math.cos(angle), at[1] + r * Math.sin(angle)];
     };
-    const colours = Array.from({ length: count }, (_, k) => colourAt(sheet, place(k)));
+    const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
+    for (let n = 0; n < count; n++) {
+      const r = from * radius + (n - depth) * stepMm;
+      readAt(sheet, at[0] + r * ux, at[1] + r * uy, colours, 3 * n);
+    }
     for (const n of strongest(colours, most)) found.push({ at: place(n - 0.5), ray });
   }
   return found;
@@ -43,10 +48,10 @@ export const rimRays = rays;
 
 type Colour = readonly [number, number, number];
 
-/** Indices of the strongest steps of a profile, none within `depth` of a stronger one. */
-function strongest(colours: (Colour | undefined)[], most: number): number[] {
-  const steps: number[] = [];
-  for (let n = depth; n + depth <= colours.length; n++) steps[n] = stepAt(colours, n);
+/** Indices of the strongest steps of a profile of colours, none within `depth` of a stronger one. */
+function strongest(colours: Float64Array, most: number): number[] {
+  const steps = new Float64Array(colours.length / 3 - depth + 1);
+  for (let n = depth; n < steps.length; n++) steps[n] = stepAt(colours, n);
   const kept: number[] = [];
   while (kept.length < most) {
     let best = -1;
@@ -60,19 +65,31 @@ function strongest(colours: (Colour | undefined)[], most: number): number[] {
   return kept;
 }
 
-/** Difference of the means on both sides of the border before place n, levels. */
-function stepAt(colours: (Colour | undefined)[], n: number): number {
+/** Difference of the means on both sides of the border before place n, levels; 0 where one lies off the sheet. */
+function stepAt(colours: Float64Array, n: number): number {
   let sum = 0;
   for (let c = 0; c < 3; c++) {
     let difference = 0;
-    for (let k = 1; k <= depth; k++) {
-      const [before, after] = [colours[n - k], colours[n + k - 1]];
-      if (!before || !after) return 0;
-      difference += (after[c] - before[c]) / depth;
-    }
+    for (let k = 1; k <= depth; k++)
+      difference += (colours[3 * (n + k - 1) + c] - colours[3 * (n - k) + c]) / depth;
     sum += difference * difference;
   }
-  return Math.sqrt(sum);
+  return Math.sqrt(sum) || 0;
+}
+
+/** Writes the colour at a place of the sheet, mm; off the sheet no number. */
+function readAt(
+  { rgb, width, height, pxPerMm, originMm }: SquaredSheet,
+  x: number,
+  y: number,
+  into: Float64Array,
+  at: number,
+): void {
+  const i = Math.floor((x - originMm[0]) * pxPerMm);
+  const j = Math.floor((y - originMm[1]) * pxPerMm);
+  const inside = i >= 0 && j >= 0 && i < width && j < height;
+  const p = (j * width + i) * 3;
+  for (let c = 0; c < 3; c++) into[at + c] = inside ? rgb[p + c] : NaN;
 }
 
 function colourAt(
