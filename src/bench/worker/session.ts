@@ -12,6 +12,7 @@ import { sheetsOf } from './sheetsOf.ts';
 import { strokeChange } from './strokeChange.ts';
 import type { Progress } from './client.ts';
 import { overlayOf, pictureOf } from './pictures.ts';
+import { warmCheck } from './warmCheck.ts';
 import { warmEngines } from './warmEngines.ts';
 import { isPlanCall } from './planCalls.ts';
 import { readingOf, stopReading } from './reading.ts';
@@ -26,11 +27,14 @@ let photo: Photo | undefined;
 /** Further shots of the same sheet. */
 let again: Photo[] = [];
 let checked: Checked | undefined;
+/** Whether the page has asked for anything but to make ready. */
+let asked = false;
 /** What to tell of the photograph itself. */
 let cautions: string[] = [];
 
 /** Does one call. The photograph and the check stay here between calls. */
 export async function answer({ call, ask }: Ask, progress: Progress): Promise<Answered> {
+  asked ||= call !== 'warm' && call !== 'speak';
   if (call === 'open') return { given: await open(ask as Calls['open']['ask']), transfer: [] };
   if (call === 'again') return { given: await openAgain(ask as Calls['again']['ask']), transfer: [] };
   if (call === 'renew') return renew(ask as Calls['renew']['ask'], progress);
@@ -54,6 +58,7 @@ export async function answer({ call, ask }: Ask, progress: Progress): Promise<An
   if (isPlanCall(call)) return (await import('./planWork.ts')).planWork[call](ask as never);
   await warmEngines(progress.onShare);
   void quickenNets();
+  void warmCheck(() => !asked).catch(() => undefined);
   return { given: null, transfer: [] };
 }
 
