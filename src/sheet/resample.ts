@@ -127,31 +127,28 @@ function fill(
         hits++;
         const u = Math.min(mostU, Math.max(0, px * perStep - 0.5));
         const v = Math.min(mostV, Math.max(0, py * perStep - 0.5));
-        const iu = u | 0;
-        const iv = v | 0;
-        const fu = ((u - iu) * 256) | 0;
-        const fv = ((v - iv) * 256) | 0;
+        const in256u = (u * 256) | 0;
+        const in256v = (v * 256) | 0;
+        const fu = in256u & 255;
+        const fv = in256v & 255;
         const w11 = (fu * fv) >> 8;
         const w10 = fv - w11;
         const w01 = fu - w11;
         const w00 = 256 - fu - w10;
-        const p = iv * sw + iu;
+        const p = (in256v >> 8) * sw + (in256u >> 8);
         const a = pixels[p];
         const b = pixels[p + 1];
         const c = pixels[p + sw];
         const d = pixels[p + sw + 1];
-        const both =
-          Math.imul(a & redBlue, w00) +
-          Math.imul(b & redBlue, w01) +
-          Math.imul(c & redBlue, w10) +
-          Math.imul(d & redBlue, w11) +
-          0x800080;
-        rb += (both >>> 8) & redBlue;
+        // Cut to 32 bits all along, so that whole numbers are reckoned with.
+        const left = (Math.imul(a & redBlue, w00) + Math.imul(c & redBlue, w10)) | 0;
+        const right = (Math.imul(b & redBlue, w01) + Math.imul(d & redBlue, w11)) | 0;
+        rb += ((left + right + 0x800080) >>> 8) & redBlue;
         green +=
-          ((a >>> 8) & 255) * w00 +
-          ((b >>> 8) & 255) * w01 +
-          ((c >>> 8) & 255) * w10 +
-          ((d >>> 8) & 255) * w11;
+          Math.imul((a >>> 8) & 255, w00) +
+          Math.imul((b >>> 8) & 255, w01) +
+          Math.imul((c >>> 8) & 255, w10) +
+          Math.imul((d >>> 8) & 255, w11);
       }
       if (hits === 0) continue;
       rgb[o] = (rb & 0xffff) / hits + 0.5;

@@ -29,18 +29,20 @@ export function findEdges(work: WorkPicture): Edges {
   const { width, height } = work;
   const size = gradientSizes(work);
   const mean = boxMean(size, width, height, surroundPx);
+  const normal = new Float64Array(2);
   const found = { x: [] as number[], y: [] as number[], angle: [] as number[], weight: [] as number[] };
   for (let y = 2; y < height - 2; y++) {
     for (let x = 2; x < width - 2; x++) {
       const i = y * width + x;
       const relative = size[i] / (0.9 * mean[i] + floorLevels);
       if (relative < 1) continue;
-      const angle = gradientAngle(work, i);
-      const shift = crestShift(size, i, width, angle);
+      setNormal(work, i, normal);
+      const [nx, ny] = normal;
+      const shift = crestShift(size, i, width, nx, ny);
       if (shift === undefined) continue;
-      found.x.push(x + 0.5 + shift * Math.cos(angle));
-      found.y.push(y + 0.5 + shift * Math.sin(angle));
-      found.angle.push(angle);
+      found.x.push(x + 0.5 + shift * nx);
+      found.y.push(y + 0.5 + shift * ny);
+      found.angle.push(Math.atan2(ny, nx));
       found.weight.push(Math.min(1, (relative - 1) / 2 + 0.15));
     }
   }
@@ -48,9 +50,13 @@ export function findEdges(work: WorkPicture): Edges {
 }
 
 /** How far along the normal the crest of the gradient lies from a pixel, px; undefined where it is not on the crest. */
-function crestShift(size: Float32Array, i: number, width: number, angle: number): number | undefined {
-  const nx = Math.cos(angle);
-  const ny = Math.sin(angle);
+function crestShift(
+  size: Float32Array,
+  i: number,
+  width: number,
+  nx: number,
+  ny: number,
+): number | undefined {
   const step =
     Math.abs(nx) > 0.9239 ? 1 : Math.abs(ny) > 0.9239 ? width : nx * ny > 0 ? width + 1 : width - 1;
   const before = size[i - step];
@@ -119,8 +125,8 @@ function gradientSizes({ width, height, planes: [p, q, r] }: WorkPicture): Float
   return size;
 }
 
-/** Direction of the largest rate of change at a pixel, 0..pi. */
-function gradientAngle({ width, planes }: WorkPicture, i: number): number {
+/** Unit vector of the largest rate of change at a pixel, y not negative: half the angle whose tangent is 2 f over the difference. */
+function setNormal({ width, planes }: WorkPicture, i: number, normal: Float64Array): void {
   let difference = 0;
   let f = 0;
   for (const p of planes) {
@@ -129,8 +135,9 @@ function gradientAngle({ width, planes }: WorkPicture, i: number): number {
     difference += gx * gx - gy * gy;
     f += gx * gy;
   }
-  const angle = 0.5 * Math.atan2(2 * f, difference);
-  return angle < 0 ? angle + Math.PI : angle;
+  const cosine = difference / (Math.sqrt(difference * difference + 4 * f * f) || 1);
+  normal[0] = Math.sqrt((1 + cosine) / 2) * (f < 0 ? -1 : 1);
+  normal[1] = Math.sqrt((1 - cosine) / 2);
 }
 
 /** Mean over a square of 2 r + 1 px, by running sums; windows shrink at the border. */
