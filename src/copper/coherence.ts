@@ -28,6 +28,7 @@ export function borderCoherence(
   const [a, b, c] = [xx, yy, xy].map((plane) => boxMean(plane, width, height, reach));
   return (k) => {
     const sum = a[k] + b[k];
-    return sum > 1e-6 ? Math.fround(Math.hypot(a[k] - b[k], 2 * c[k]) / sum) : 0;
+    const apart = a[k] - b[k];
+    return sum > 1e-6 ? Math.fround(Math.sqrt(apart * apart + 4 * c[k] * c[k]) / sum) : 0;
   };
 }

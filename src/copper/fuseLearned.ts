@@ -16,17 +16,18 @@ export function fuseLearned(sheet: SquaredSheet, seen: Masks, learned: LearnedMa
   const copper = sumOdds(learned.copper, seen.likelihood);
   for (let k = 0; k < strict.length; k++) {
     const chance = copper[k];
+    if (chance < leaning) continue;
     const other = learned.lamp[k] >= sure || learned.cell[k] >= sure;
     if (other && chance < sure) continue;
     if (chance >= sure || (chance >= agreed && seen.strict[k])) strict[k] = 1;
-    held[k] = strict[k] | (chance >= leaning && seen.filled[k] ? 1 : 0);
+    held[k] = strict[k] | seen.filled[k];
   }
   const least = 3 * pxPerMm ** 2;
   const kept = dropSpecks(held, width, height, least);
   const filled = fillHoles(kept, width, height, 4 * pxPerMm ** 2);
   for (let k = 0; k < filled.length; k++) {
-    const other = learned.lamp[k] >= sure || learned.cell[k] >= sure;
-    if (other && !kept[k]) filled[k] = 0;
+    if (!filled[k] || kept[k]) continue;
+    if (learned.lamp[k] >= sure || learned.cell[k] >= sure) filled[k] = 0;
   }
   return { strict: dropSpecks(strict, width, height, least), filled, likelihood: copper };
 }

@@ -9,9 +9,9 @@ export interface Exposure {
   middle: number;
 }
 
-/** Lightness of every few pixels, counted (about a million at most). */
+/** Lightness of every few pixels, counted (about a quarter of a million at most). */
 export function exposureOf({ rgba, width, height }: Photo): Exposure {
-  const stride = Math.max(1, Math.round(Math.sqrt((width * height) / 1e6)));
+  const stride = Math.max(1, Math.round(Math.sqrt((width * height) / 2.5e5)));
   const counts = new Uint32Array(256);
   let clipped = 0;
   let all = 0;
