@@ -13,22 +13,23 @@ export function borderCoherence(
   reach: number,
 ): (k: number) => number {
   const soft = boxMean(mask, width, height, 1);
-  const xx = new Float32Array(mask.length);
-  const yy = new Float32Array(mask.length);
-  const xy = new Float32Array(mask.length);
-  for (let j = 1; j < height - 1; j++) {
-    for (let k = j * width + 1; k < (j + 1) * width - 1; k++) {
-      const gx = soft[k + 1] - soft[k - 1];
-      const gy = soft[k + width] - soft[k - width];
-      xx[k] = gx * gx;
-      yy[k] = gy * gy;
-      xy[k] = gx * gy;
-    }
-  }
-  const [a, b, c] = [xx, yy, xy].map((plane) => boxMean(plane, width, height, reach));
   return (k) => {
-    const sum = a[k] + b[k];
-    const apart = a[k] - b[k];
-    return sum > 1e-6 ? Math.fround(Math.sqrt(apart * apart + 4 * c[k] * c[k]) / sum) : 0;
+    const [i, j] = [k % width, Math.floor(k / width)];
+    const [left, right] = [Math.max(1, i - reach), Math.min(width - 2, i + reach)];
+    let [xx, yy, xy] = [0, 0, 0];
+    for (let y = Math.max(1, j - reach); y <= Math.min(height - 2, j + reach); y++) {
+      for (let n = y * width + left; n <= y * width + right; n++) {
+        const gx = soft[n + 1] - soft[n - 1];
+        const gy = soft[n + width] - soft[n - width];
+        xx += gx * gx;
+        yy += gy * gy;
+        xy += gx * gy;
+      }
+    }
+    const sum = xx + yy;
+    return sum > leastSum ? Math.sqrt((xx - yy) ** 2 + 4 * xy * xy) / sum : 0;
   };
 }
+
+/** Less than this is no border, only what sums leave. */
+const leastSum = 1e-5;
