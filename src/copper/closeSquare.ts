@@ -14,26 +14,24 @@ function spread(mask: Uint8Array, value: 0 | 1, width: number, height: number, r
   // The last row in which the value was seen near each column.
   const last = new Int32Array(width).fill(-reach - 1);
   for (let j = 0; j < height + reach; j++) {
-    if (j < height) {
-      spreadAlong(mask, value, j * width, along, reach);
-      for (let i = 0; i < width; i++) if (along[i]) last[i] = j;
-    }
+    along.fill(0);
+    if (j < height) spreadAlong(mask.subarray(j * width, (j + 1) * width), value, along, reach);
     const first = j - 2 * reach;
-    for (let i = 0, k = (j - reach) * width; j >= reach && i < width; i++, k++)
-      if (last[i] >= first) out[k] = value;
+    const into = out.subarray(Math.max(0, j - reach) * width);
+    for (let i = 0; i < width; i++) {
+      if (along[i]) last[i] = j;
+      if (j >= reach && last[i] >= first) into[i] = value;
+    }
   }
   return out;
 }
 
-/** 1 where the value lies within reach along the row that begins at `from`. */
-function spreadAlong(mask: Uint8Array, value: number, from: number, along: Uint8Array, reach: number): void {
-  along.fill(0);
-  // Pixels before `done` are settled; the next one of the value reaches back and forth.
-  let done = 0;
-  for (let i = 0; i < along.length; i++) {
-    if (mask[from + i] !== value) continue;
-    const end = Math.min(along.length, i + reach + 1);
-    for (let n = Math.max(done, i - reach); n < end; n++) along[n] = 1;
-    done = end;
+/** 1 where the value lies within reach along a row. */
+function spreadAlong(row: Uint8Array, value: number, along: Uint8Array, reach: number): void {
+  for (let from = row.indexOf(value); from >= 0;) {
+    const end = row.indexOf(1 - value, from);
+    const to = end < 0 ? row.length : end;
+    along.fill(1, Math.max(0, from - reach), Math.min(row.length, to + reach));
+    from = end < 0 ? -1 : row.indexOf(value, end);
   }
 }

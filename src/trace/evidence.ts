@@ -15,6 +15,8 @@ const burntOut = 0.05;
 const wholeRange = 100 * 30 * 40;
 const burntRange = 5 * 10 * 10;
 const burntFrom = 95;
+/** With less than this for paper a sample says the most that it may for tape, whatever tape looks like here. */
+const leastPaper = (Math.exp(-bound) * anything) / wholeRange - 1e-12;
 
 /**
  * Log-likelihood ratio, paper against copper, of one sample: how likely the paper beside the strip looks so, against how
@@ -27,6 +29,7 @@ export function paperEvidence(ribbon: Ribbon, n: number, around: Surroundings): 
     left ? density(ribbon, n, left, halo) : 0,
     right ? density(ribbon, n, right, halo) : 0,
   );
+  if (ofPaper < leastPaper) return -bound;
   const { L } = ribbon;
   const burnt = L[n] > burntFrom ? burntOut / burntRange : 0;
   const ofCopper = asHere * density(ribbon, n, copper) + anything / wholeRange + burnt;
@@ -50,7 +53,7 @@ export function fineEvidence(ribbon: Ribbon, n: number, around: Surroundings): n
     left ? fineDensity(ribbon, n, left, copper, most) : 0,
     right ? fineDensity(ribbon, n, right, copper, most) : 0,
   );
-  if (ofPaper === 0) return -bound;
+  if (ofPaper < leastPaper) return -bound;
   const burnt = ribbon.L[n] > burntFrom ? burntOut / burntRange : 0;
   const ofCopper = asHere * density(ribbon, n, copper) + anything / wholeRange + burnt;
   return Math.max(-bound, Math.min(bound, Math.log((ofPaper + 1e-12) / ofCopper)));
