@@ -4,12 +4,9 @@ import type { SquaredSheet } from '../../sheet/index.ts';
 /** The squared picture as a bitmap for the page. */
 export function pictureOf({ width, height, rgb }: SquaredSheet): ImageBitmap {
   const image = new ImageData(width, height);
-  for (let k = 0, n = 0; k < rgb.length; k += 3, n += 4) {
-    image.data[n] = rgb[k];
-    image.data[n + 1] = rgb[k + 1];
-    image.data[n + 2] = rgb[k + 2];
-    image.data[n + 3] = 255;
-  }
+  const pixels = new Uint32Array(image.data.buffer);
+  for (let k = 0, n = 0; k < rgb.length; k += 3, n++)
+    pixels[n] = 0xff000000 | (rgb[k + 2] << 16) | (rgb[k + 1] << 8) | rgb[k];
   return bitmap(image);
 }
 
