@@ -1,14 +1,22 @@
 import type { CopperMask } from '../../src/copper/index.ts';
 import type { TrueMask } from './entry.ts';
 import type { Frame } from './frame.ts';
-import { boundaryF, iou, regions } from './maskScore.ts';
+import { boundaryF, iou, regions, within } from './maskScore.ts';
 import type { Binary } from './maskScore.ts';
 
 export interface MaskScore {
   iou: number;
   iouStrict: number;
   boundaryF: number;
-  pieces: { truly: number; found: number };
+  pieces: Pieces;
+  /** The same of what nothing covers: a leg, a finger or a wire over a strip parts it in both. */
+  open: Pieces;
+}
+
+/** How many pieces of copper there are, and how many were found. */
+export interface Pieces {
+  truly: number;
+  found: number;
 }
 
 /** The compared masks' scale. */
@@ -37,6 +45,10 @@ export function compareMask(
     iouStrict: iou(strict, theirs, truth.valid),
     boundaryF: boundaryF(mine, theirs, 0.3 * pxPerMm, truth.valid),
     pieces: { truly: regions(theirs, leastPiece), found: regions(mine, leastPiece) },
+    open: {
+      truly: regions(within(theirs, truth.valid), leastPiece),
+      found: regions(within(mine, truth.valid), leastPiece),
+    },
   };
 }
 

@@ -17,6 +17,11 @@ export function iou(a: Binary, b: Binary, valid?: Uint8Array): number {
   return either === 0 ? 1 : both / either;
 }
 
+/** What of a picture lies where `valid` is 1 (all when absent). */
+export function within({ width, height, data }: Binary, valid?: Uint8Array): Binary {
+  return { width, height, data: valid ? data.map((v, k) => (valid[k] ? v : 0)) : data };
+}
+
 /**
  * F measure of the boundaries: a boundary pixel counts as met when the other boundary comes within the radius
  * (Martin, Fowlkes, Malik 2004, without one-to-one assignment).

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { scoreFindings } from './findingScore.ts';
 import type { Said } from './findingScore.ts';
-import { boundaryF, iou, regions } from './maskScore.ts';
+import { boundaryF, iou, regions, within } from './maskScore.ts';
 import type { Binary } from './maskScore.ts';
 
 const square = (from: number, to: number): Binary => {
@@ -27,6 +27,15 @@ describe('Mask scores', () => {
     two.data[39] = 1;
     expect(regions(two, 4)).toBe(1);
     expect(regions(two, 1)).toBe(2);
+  });
+
+  it('what covers a piece right across parts it wherever it is asked, and what does not, does not', () => {
+    const bare = new Uint8Array(40 * 40).fill(1);
+    const crossed = bare.map((_, k) => (k % 40 === 15 ? 0 : 1));
+    const touched = bare.map((_, k) => (k % 40 === 15 && k < 14 * 40 ? 0 : 1));
+    expect(regions(within(square(10, 20), crossed), 4)).toBe(2);
+    expect(regions(within(square(10, 20), touched), 4)).toBe(1);
+    expect(regions(within(square(10, 20)), 4)).toBe(1);
   });
 });
 

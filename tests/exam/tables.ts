@@ -115,7 +115,8 @@ export function readability(rows: Row[]): string {
 export function headline(rows: Row[]): string {
   const ious = rows.flatMap((r) => r.mask?.iou ?? []);
   const corners = rows.flatMap((r) => r.outline?.mm ?? []);
-  const exact = rows.filter((r) => r.mask && r.mask.pieces.found === r.mask.pieces.truly).length;
+  const exact = (of: 'pieces' | 'open') =>
+    rows.filter((r) => r.mask && r.mask[of].found === r.mask[of].truly).length;
   const wrong = rows.filter((r) => (r.outline?.mm ?? 0) > 1 && (r.outline?.certainty ?? 0) >= 0.5).length;
   const seconds = rows.flatMap((r) =>
     r.timingsMs ? Object.values(r.timingsMs).reduce((a, b) => a + b, 0) / 1000 : [],
@@ -124,7 +125,7 @@ export function headline(rows: Row[]): string {
     `photographs ${rows.length}, could not be checked ${rows.filter((r) => r.error).length}`,
     `corner error median ${number(median(corners))} mm; within 1 mm ${corners.filter((c) => c <= 1).length}/${corners.length}; confidently wrong ${wrong}`,
     `mask IoU median ${number(median(ious), 3)}, worst ${number(ious.length ? Math.min(...ious) : undefined, 3)}; boundary F median ${number(median(rows.flatMap((r) => r.mask?.boundaryF ?? [])), 3)}`,
-    `pieces exactly right ${exact}/${rows.length}; time a photograph median ${number(median(seconds))} s`,
+    `pieces exactly right ${exact('pieces')}/${rows.length}, of what nothing covers ${exact('open')}/${rows.length}; time a photograph median ${number(median(seconds))} s`,
   ].join('\n');
 }
 
