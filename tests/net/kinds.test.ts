@@ -318,6 +318,25 @@ describe('layout', () => {
     expect(kinds([...sound, ...torn(3)])).not.toContain('narrow-neck');
   });
 
+  it('narrow-neck where a strip tapers to a thread that is lost, none where it is cut straight', () => {
+    const parted = clear(59, 29.9, 65, 30.1);
+    const nick = (from: number, to: number): Laid => {
+      const ring: [number, number][] = [
+        [from, 28],
+        [to, 29.9],
+        [to, 30.1],
+        [from, 32],
+      ];
+      return { paper: 'ring', ring };
+    };
+    const tapered = [...sound, nick(59, 61.6), nick(65, 62.4), parted];
+    const neck = findings(tapered).findings.find(({ kind }) => kind === 'narrow-neck')!;
+    expect(neck.sizeMm).toBeLessThan(2);
+    expect(Math.hypot(neck.at[0] - 62, neck.at[1] - 30)).toBeLessThan(1);
+    expect(kinds(tapered)).toContain('gap');
+    expect(kinds([...sound, parted])).not.toContain('narrow-neck');
+  });
+
   it('loose-end where a strip leads to nothing', () => {
     const { findings: said } = findings([...sound, strip(4, [62, 30], [48, 30])]);
     const loose = said.find(({ kind, at }) => kind === 'loose-end' && Math.abs(at[0] - 48) < 1);

@@ -7,6 +7,7 @@ import { isPlanned } from '../breaks.ts';
 import { between, distance } from '../distance.ts';
 import { openCrossings, sidesOf } from '../openings.ts';
 import type { Finding } from '../types.ts';
+import { threads } from './threads.ts';
 
 /** Remarks of one kind nearer than this are one, mm. */
 const sameMm = 3;
@@ -55,10 +56,11 @@ function slits({ traced, card }: Case): Clearance[] {
 /** Places much narrower than their strip, where current has to pass. */
 export function narrowNecks(found: Case): Finding[] {
   const { traced, card } = found;
-  return [...traced.necks]
+  const necks = traced.necks.filter(({ piece, at }) => carries(found, piece, at));
+  return [...necks, ...threads(traced)]
     .sort((a, b) => a.widthMm - b.widthMm)
     .filter(({ widthMm, usualMm }) => widthMm < card.limits.neck_ratio * usualMm && widthMm > 0)
-    .filter(({ at, piece }) => !covered(card, at) && !inLampShadow(card, at) && carries(found, piece, at))
+    .filter(({ at }) => !covered(card, at) && !inLampShadow(card, at))
     .map(({ at, widthMm, usualMm, piece, sure, paper }) => ({
       ...remark(found, 'narrow-neck', at, 'check'),
       sizeMm: widthMm,
