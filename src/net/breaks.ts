@@ -57,6 +57,8 @@ export function breaks(found: Case): Break[] {
   for (const each of all) {
     if (covered(found.card, each.at) || !onSheet(found.traced, found.card, each.at)) continue;
     if (found.card.joins.some(({ at, conducts }) => conducts && distance(at, each.at) < tapMm)) continue;
+    // Where a net comes nearest says nothing beside a break that is seen between the same two.
+    if (each.by === 'starved' && kept.some((other) => sameNets(found, other, each))) continue;
     const twin = kept.find(({ at }) => distance(at, each.at) < sameMm);
     if (!twin)
       kept.push({ ...each, seen: false, planned: each.by === 'plan' || isPlanned(found.card, each.at) });
@@ -64,6 +66,11 @@ export function breaks(found: Case): Break[] {
       Object.assign(twin, placeOf(each), { paper: Math.max(twin.paper, each.paper) });
   }
   return kept.map((each) => ({ ...each, seen: paperSeen(found.traced, each) }));
+}
+
+function sameNets({ wiring: { netOfIsland } }: Case, one: Found, two: Found): boolean {
+  const nets = ({ a, b }: Found) => [netOfIsland[a], netOfIsland[b]].sort().join();
+  return nets(one) === nets(two);
 }
 
 /** An opening at least so wide, mm, shows the colour of what lies in it. */

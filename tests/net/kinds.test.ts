@@ -219,6 +219,29 @@ describe('lamps', () => {
     expect(verdictOf(open)).toBe('clear-once-checked');
   });
 
+  it('a break right across names its lamps, also where its edges come nearer far from its middle', () => {
+    const wide = strip(8, [42, 10], [62, 10], [62, 52], [30, 52]);
+    const wedge: Laid = { paper: 'ring', ring: [[57, 24], [57, 26], [67, 35], [67, 26]] }; // prettier-ignore
+    const plan = { strips: [{ id: 'minus', net: 'minus', width_mm: 8, path: [[42, 10], [62, 10], [62, 52], [30, 52]] }] } satisfies CardInput['plan']; // prettier-ignore
+    const said = findings([plusRail, wide, wedge], { plan }).findings.filter(
+      ({ weight }) => weight !== 'note',
+    );
+    expect(said.map(({ kind, lamps }) => [kind, lamps])).toEqual([['gap', ['L1']]]);
+  });
+
+  it('an unfed lamp is a doubt where the strip is burnt out beside its pad', () => {
+    const short = [plusRail, strip(5, [42, 10], [62, 10], [62, 24]), strip(5, [30, 52], [50, 52])];
+    const unfed = (hidden = {}) =>
+      findings(short, {}, hidden).findings.find(({ kind }) => kind === 'unfed-lamp');
+    expect(unfed()).toMatchObject({ weight: 'holds' });
+    const beside = new Uint8Array(74 * 70);
+    beside[10 * 74 + 44] = 1;
+    const blind = { columns: 74, rows: 70, cellMm: 1, originMm: [0, 0] as [number, number], cells: beside };
+    const doubt = unfed({ blind });
+    expect(doubt).toMatchObject({ weight: 'check' });
+    expect(doubt!.certainty).toBeLessThan(0.5);
+  });
+
   it('a face of the cell meets nothing for sure only where the picture shows the place', () => {
     const cell: CardInput['cell'] = { kind: 'CR2032', at: [32, 52], up: '+', upper_contact: [20, 35] };
     const missed = (hidden = {}) =>

@@ -125,13 +125,21 @@ export function unfedLamps(
     const key = side === 'both' ? lamp.id : `${netOf[`${lamp.id}${side}`]}`;
     groups.set(key, [...(groups.get(key) ?? []), lamp]);
   }
-  const doubted = ({ id }: Lamp) => open.has(netOf[`${id}+`]) || open.has(netOf[`${id}-`]);
+  const doubted = (lamp: Lamp) =>
+    open.has(netOf[`${lamp.id}+`]) || open.has(netOf[`${lamp.id}-`]) || dazzled(found, lamp);
   return [...groups.values()].map((lamps) => ({
     kind: 'unfed-lamp' as const,
     ...at(found, lamps),
     ...(lamps.some(doubted) ? unseen : { certainty: 0.9 }),
     facts: { side: lackingSide(found, lamps[0]) },
   }));
+}
+
+/** Whether the strip is burnt out or black where it leaves the pad that lacks its net: it may lead on there. */
+function dazzled(found: Case, lamp: Lamp): boolean {
+  const side = lackingSide(found, lamp);
+  const pads = side === 'both' ? [lamp.plus, lamp.minus] : [side === '+' ? lamp.plus : lamp.minus];
+  return pads.some((pad) => blindBeside(found.traced, pad));
 }
 
 /** Lamps that light before their own contact closes. */

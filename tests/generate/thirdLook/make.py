@@ -3,8 +3,8 @@ Draws an exam set by path tracing: photographs of paper circuits with their trut
 
     blender -b -t 1 -P tests/generate/thirdLook/make.py -- OUT COUNT FROM ROOMS [SCALE]
 
-OUT gets tNNN.jpg, tNNN_question.json, tNNN.json, tNNN_mask.png, tNNN_rect_mask.png, tNNN_rect_valid.png for COUNT scenes
-from number FROM on; a scene that is there already is left. ROOMS is a folder of lighting pictures (settings.ROOMS); SCALE a
+OUT gets tNNN.jpg, tNNN_question.json, tNNN.json, tNNN_mask.png, tNNN_sorts.png, tNNN_rect_mask.png, tNNN_rect_valid.png for COUNT
+scenes from number FROM on; a scene that is there already is left. ROOMS is a folder of lighting pictures (settings.ROOMS); SCALE a
 share of the full size, for a quick look. Needs Blender 3.4 with numpy and scipy. Numbers 0 to 23 are held back: nothing
 is fitted to them or chosen by them. Numbers from 100 on are free to use.
 """

@@ -49,7 +49,12 @@ def read_linear(path):
 
 def save_png(path, mask):
     """A black and white picture of a mask (h, w) bool."""
-    image = blank(np.repeat(mask[..., None], 3, -1).astype(np.float32), "Non-Color")
+    save_colours(path, np.repeat(mask[..., None], 3, -1))
+
+
+def save_colours(path, flags):
+    """A picture of the eight full colours from (h, w, 3) bool."""
+    image = blank(flags.astype(np.float32), "Non-Color")
     image.filepath_raw, image.file_format = path, "PNG"
     image.save()
     bpy.data.images.remove(image)

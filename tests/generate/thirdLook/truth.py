@@ -7,17 +7,27 @@ import numpy as np
 
 from camera import homography, project
 from paths import distance
-from pictures import render_linear, save_png
+from pictures import render_linear, save_colours, save_png
 from scene import COPPER, NONE, OTHER, PAPER
 
 PX_PER_MM = 10
 CODES = {COPPER: (1, 0, 0), PAPER: (0, 1, 0), OTHER: (0, 0, 1)}
+# Things told apart among the others for training: what lamps' bodies and cells are, and what is thin or melted onto the copper.
+SORTS = {"lamp": (1, 1, 0), "cell": (0, 1, 1), "thin": (1, 0, 1)}
+SORT_OF = {
+    **dict.fromkeys(("chip", "window", "dome", "sticker", "lamp", "lit"), "lamp"),
+    **dict.fromkeys(("cell", "plus"), "cell"),
+    **dict.fromkeys(("leg", "pad", "solder", "wire"), "thin"),
+}
 
 
 def visible(scene):
-    """Renders classes at the pixels' centres: {copper, paper, other} -> (h, w) bool. It spoils the scene's materials."""
+    """
+    Renders classes at the pixels' centres: {copper, paper, other} -> (h, w) bool, and {sorts} -> (h, w, 3) bool by CODES and
+    SORTS. It spoils the scene's materials.
+    """
     flat = {}
-    for name, rgb in CODES.items():
+    for name, rgb in (CODES | SORTS).items():
         material = bpy.data.materials.new(name)
         material.use_nodes = True
         nodes, links = material.node_tree.nodes, material.node_tree.links
@@ -32,15 +42,18 @@ def visible(scene):
             thing.hide_render = thing.type != "CAMERA"
         else:
             thing.data.materials.clear()
-            thing.data.materials.append(flat[kind])
+            sort = SORT_OF.get(thing.name.split(".")[0], kind) if kind == OTHER else kind
+            thing.data.materials.append(flat[sort])
     scene.world.use_nodes = False
     scene.world.color = (0, 0, 0)
     scene.camera.data.dof.use_dof = False
     cycles = scene.cycles
     cycles.samples, cycles.use_adaptive_sampling, cycles.max_bounces = 1, False, 0
     cycles.pixel_filter_type, cycles.filter_width = "BOX", 0.01
-    rgb = render_linear(scene)
-    return {name: rgb[..., i] > 0.5 for i, name in enumerate(CODES)}
+    rgb = render_linear(scene) > 0.5
+    same = lambda code: (rgb == np.array(code, bool)).all(-1)
+    copper, paper = same(CODES[COPPER]), same(CODES[PAPER])
+    return {COPPER: copper, PAPER: paper, OTHER: rgb.any(-1) & ~copper & ~paper, "sorts": rgb}
 
 
 def write_truth(stem, name, seen, plan, build, patch, lie, scene, s):
@@ -94,6 +107,7 @@ def write_truth(stem, name, seen, plan, build, patch, lie, scene, s):
         with open(f"{stem}{suffix}.json", "w") as target:
             json.dump(content, target, indent=1, default=float)
     save_png(f"{stem}_mask.png", seen[COPPER])
+    save_colours(f"{stem}_sorts.png", seen["sorts"])
     save_png(f"{stem}_rect_mask.png", rect[COPPER])
     save_png(f"{stem}_rect_valid.png", valid)
 
