@@ -11,6 +11,7 @@ export { openChannels } from './openChannels.ts';
 export { seeCopper } from './seeCopper.ts';
 export { applyTouchUp, paintStroke, repaint, strokeBox } from './touchUp.ts';
 export { components, type Components } from './components.ts';
+export { squaredDistance } from './distance.ts';
 export { rootOf } from './lab.ts';
 export { labAt, type Lab } from './paperRound.ts';
 export { fuseShots, type FusedShots } from './shots/fuseShots.ts';

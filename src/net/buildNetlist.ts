@@ -6,6 +6,7 @@ import { distance } from './distance.ts';
 import { certain } from './certainty/index.ts';
 import { bridges } from './findings/bridges.ts';
 import { missedContacts, rimShorts } from './findings/contacts.ts';
+import { faintBridges } from './findings/faintBridges.ts';
 import { closedFlapBridges } from './findings/flaps.ts';
 import { gaps } from './findings/gaps.ts';
 import { lampsOffStrip, litTooSoon, reversedLamps, unfedLamps } from './findings/lamps.ts';
@@ -53,6 +54,7 @@ function rootCauses(found: Case): Finding[] {
   const joined = [...bridges(found), ...rimShorts(found), ...closedFlapBridges(found)];
   const roots = [
     ...joined,
+    ...faintBridges(found, joined),
     ...gaps(found),
     ...lampsOffStrip(found),
     ...reversedLamps(found, joined.length > 0),
@@ -63,7 +65,7 @@ function rootCauses(found: Case): Finding[] {
     ...scantPatches(found),
   ];
   const explained = new Set(roots.flatMap(({ lamps }) => lamps));
-  const open = roots.filter(({ facts }) => facts.unsure === true).flatMap(({ nets }) => nets);
+  const open = roots.filter(({ facts }) => facts.unsure === true && !facts.faint).flatMap(({ nets }) => nets);
   return [...roots, ...unfedLamps(found, explained, new Set(open))];
 }
 

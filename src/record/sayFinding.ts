@@ -103,8 +103,9 @@ function sentences(finding: Finding): Said {
 }
 
 function sayBridge({ facts, sizeMm }: Finding, size: string): Said {
-  const { say, join, heat, closed, do: act, settle } = words.bridge;
+  const { say, faint, join, heat, closed, do: act, look, settle } = words.bridge;
   const [between, and] = [String(facts.between), String(facts.and)];
+  if (facts.faint) return { say: faint(size, between, and), do: look, settle };
   const what = facts.join || sizeMm === undefined ? join(between, and) : say(size, between, and);
   const when = facts.closed ? closed(String(facts.closed)) : '';
   return { say: what + when + (facts.shorts ? heat : ''), do: act, settle };

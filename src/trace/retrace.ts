@@ -1,5 +1,5 @@
 import type { CopperMask } from '../copper/index.ts';
-import type { Box } from '../geometry/index.ts';
+import type { Box, Point } from '../geometry/index.ts';
 import { clearances } from './clearance.ts';
 import { cutSides } from './cutSides.ts';
 import { includePixel, noPixels, toPx, type Frame, type PixelBox } from './frame.ts';
@@ -11,8 +11,8 @@ import type { Clearance, Crossing, Piece, Traced } from './types.ts';
 /**
  * Renews a trace after the mask has changed within a box: only the pieces that reach into the box are labelled and
  * described anew. The label map is taken over and changed in place, so the old `Traced` must not be used any more.
- * Crossings outside of the box stay as they were told from the picture; those within it are dropped, since there a
- * hand has decided.
+ * Crossings and faint lines outside of the box stay as they were told from the picture; those within it are dropped,
+ * since there a hand has decided.
  * @param mask `filled` as it is now
  * @param dirty mm, as `paintStroke` returns it
  */
@@ -43,9 +43,16 @@ export function retrace(traced: Traced, mask: CopperMask, dirty: Box): Traced {
     ],
     clearances: renewClearances(traced, pieces, unchanged, rename, around),
     crossings: traced.crossings
-      .filter(({ at: [x, y] }) => x < dirty.x0 || x > dirty.x1 || y < dirty.y0 || y > dirty.y1)
+      .filter(({ at }) => !inBox(dirty, at))
       .flatMap((crossing) => laidAgain(crossing, labels, frame)),
+    faint: traced.faint?.filter(
+      ({ atA, atB }) => !inBox(dirty, [(atA[0] + atB[0]) / 2, (atA[1] + atB[1]) / 2]),
+    ),
   };
+}
+
+function inBox({ x0, y0, x1, y1 }: Box, [x, y]: Point): boolean {
+  return x >= x0 && x <= x1 && y >= y0 && y <= y1;
 }
 
 /** A crossing told of the pieces as they are labelled now. A cut that was opened is none any more where a side of it is gone. */

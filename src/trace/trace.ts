@@ -3,6 +3,7 @@ import type { SquaredSheet } from '../sheet/index.ts';
 import { blindMap } from './blind.ts';
 import { clearances } from './clearance.ts';
 import { crossingsOf } from './crossings.ts';
+import { faintJoins } from './faint.ts';
 import type { Frame } from './frame.ts';
 import { labelPieces } from './label.ts';
 import { necksOf } from './necks.ts';
@@ -46,6 +47,6 @@ export function trace(mask: CopperMask, sheet?: SquaredSheet): Traced {
     clearances: near,
     crossings: sheet ? crossingsOf(pieces, labels, near, mask, sheet, blurPx, smallest(traces)) : [],
     smallestGapMm: smallest(shows),
-    ...(sheet ? { blind: blindMap(sheet), open: openCells(sheet, mask) } : {}),
+    ...(sheet ? { faint: faintJoins(labels, mask), blind: blindMap(sheet), open: openCells(sheet, mask) } : {}),
   };
 }

@@ -76,6 +76,17 @@ export interface Crossing {
   glare: number;
 }
 
+/** A thin line from one piece to another that may be copper, though too faint for the mask. */
+export interface FaintJoin {
+  /** On the copper at its two ends, mm. */
+  atA: Point;
+  atB: Point;
+  mm: number;
+  widthMm: number;
+  /** 0..1: how likely it is copper, by its own pixels. */
+  chance: number;
+}
+
 /** Cells of the sheet, 1 = burnt out or black: what lies there the picture does not tell. Row-major. */
 export interface BlindMap {
   columns: number;
@@ -108,6 +119,7 @@ export interface Traced {
   necks: Neck[];
   clearances: Clearance[];
   crossings: Crossing[];
+  faint?: FaintJoin[];
   /** The narrowest gap that this photograph can show, mm. */
   smallestGapMm: number;
   /** Absent where no picture was given. */

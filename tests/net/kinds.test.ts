@@ -242,6 +242,42 @@ describe('lamps', () => {
     expect(doubt!.certainty).toBeLessThan(0.5);
   });
 
+  describe('a faint line between strips', () => {
+    const faint = (atA: [number, number], atB: [number, number]) => ({
+      faint: [{ atA, atB, mm: Math.hypot(atA[0] - atB[0], atA[1] - atB[1]), widthMm: 0.6, chance: 0.2 }],
+    });
+    const told = (known: Partial<Traced>, more: Partial<CardInput> = {}) =>
+      findings(sound, more, known).findings.filter(({ kind }) => kind === 'bridge');
+
+    it('is a place to look at where it would short the cell, and holds nothing', () => {
+      const [bridge, ...others] = told(faint([12, 30], [59.6, 30]));
+      expect(others).toEqual([]);
+      expect(bridge).toMatchObject({ weight: 'check', facts: { shorts: true, faint: true } });
+      expect(bridge.certainty).toBeLessThan(0.5);
+    });
+
+    it('is not told along one strip, nor under the lamp that joins the two', () => {
+      expect(told(faint([10, 15], [10, 55]))).toEqual([]);
+      expect(told(faint([38.5, 10], [41.5, 10]))).toEqual([]);
+    });
+
+    it('is told by the plan where a gap has left a strip without a part', () => {
+      const parted = [...sound, clear(59, 20, 65, 22)];
+      const aside = strip(5, [20, 30], [20, 60], [10, 60]);
+      const strips = [
+        { id: 'plus', net: 'plus', width_mm: 5, path: [[10, 60], [10, 10], [38, 10]] },
+        { id: 'minus', net: 'minus', width_mm: 5, path: [[42, 10], [62, 10], [62, 52], [30, 52]] },
+      ] satisfies NonNullable<CardInput['plan']>['strips']; // prettier-ignore
+      const line = faint([12, 30], [59.6, 30]);
+      const of = (more: Partial<CardInput>) =>
+        findings([...parted, aside], { cell: undefined, ...more }, line).findings.filter(
+          ({ facts }) => facts.faint === true,
+        );
+      expect(of({ plan: { strips } })).toHaveLength(1);
+      expect(of({})).toEqual([]);
+    });
+  });
+
   it('a face of the cell meets nothing for sure only where the picture shows the place', () => {
     const cell: CardInput['cell'] = { kind: 'CR2032', at: [32, 52], up: '+', upper_contact: [20, 35] };
     const missed = (hidden = {}) =>

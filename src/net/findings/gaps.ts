@@ -1,4 +1,5 @@
 import { contactPlace } from '../../parts/index.ts';
+import { keptApart } from '../apart.ts';
 import { breaks, wideMm, type Break } from '../breaks.ts';
 import { contactPads, padOf, type Case } from '../case.ts';
 import { distance } from '../distance.ts';
@@ -46,13 +47,8 @@ function deliberate(found: Case, { at, a, b }: Break): boolean {
 /** Closing it would join the cell's faces or a lamp's pads: two strips that only happen to face each other. */
 function wouldShort(found: Case, { a, b, planned }: Break): boolean {
   if (a === b || planned) return false;
-  const { netOfIsland, netOf } = found.wiring;
-  const [p, q] = [netOfIsland[a], netOfIsland[b]];
-  const meet = (one: string, two: string) => {
-    const [m, n] = [netOf[one], netOf[two]];
-    return m !== undefined && n !== undefined && ((m === p && n === q) || (m === q && n === p));
-  };
-  return meet('cell+', 'cell-') || found.card.lamps.some(({ id }) => meet(`${id}+`, `${id}-`));
+  const { netOfIsland } = found.wiring;
+  return keptApart(found, netOfIsland[a], netOfIsland[b]) !== undefined;
 }
 
 /** With a plan, a cut between two nets where none is planned parts what never belonged together: a tight place. */

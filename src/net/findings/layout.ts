@@ -1,9 +1,10 @@
 import type { Point } from '../../geometry/index.ts';
 import type { Clearance, Neck } from '../../trace/index.ts';
-import { contactPlace, flapOver } from '../../parts/index.ts';
+import { flapOver } from '../../parts/index.ts';
 import { netAt, type Case } from '../case.ts';
 import { cellOver, covered, inLampShadow, lampOver, onSheet, sheetAt } from '../covered.ts';
 import { isPlanned } from '../breaks.ts';
+import { atContact } from './atContact.ts';
 import { between, distance } from '../distance.ts';
 import { openCrossings, sidesOf } from '../openings.ts';
 import type { Finding } from '../types.ts';
@@ -20,7 +21,7 @@ export function tightPlaces(found: Case): Finding[] {
     .flatMap(({ mm, a, b, atA, atB }) => {
       const place = between(atA, atB);
       const nets = [netAt(found, a, atA), netAt(found, b, atB)];
-      if (nets[0] === nets[1] || covered(card, place) || atContact(found, place)) return [];
+      if (nets[0] === nets[1] || covered(card, place) || atContact(card, place)) return [];
       return [
         {
           ...remark(found, 'tight', place, 'check'),
@@ -121,7 +122,7 @@ export function looseEnds(found: Case): Finding[] {
   const { traced, attached } = found;
   const used = (at: Point) =>
     attached.pads.some((pad) => pad.piece > 0 && distance(pad.at, at) < 6) ||
-    atContact(found, at) ||
+    atContact(found.card, at) ||
     nearPart(found, at) ||
     traced.crossings.some((cut) => cut.other !== undefined && distance(cut.at, at) < 5);
   return traced.pieces
@@ -175,12 +176,6 @@ function apart({ traced, card }: Case): (finding: Finding) => boolean {
     kept.push(at);
     return true;
   };
-}
-
-function atContact({ card }: Case, at: Point): boolean {
-  return card.contacts.some(
-    (contact) => distance(contactPlace(contact), at) <= Math.min(contact.reach_mm, 6),
-  );
 }
 
 function nearPart({ card, traced }: Case, at: Point): boolean {

@@ -45,11 +45,14 @@ export const findingWords: Catalogue['findings'] = {
   bridge: {
     say: (width, between, and) =>
       `Kupfer von ${width} Breite verbindet ${between} und ${and}, die getrennt bleiben müssen.`,
+    faint: (width, between, and) =>
+      `Eine blasse Linie von ${width} Breite führt vom Netz von ${between} zu dem von ${and}: Ist sie Kupfer, so verbindet sie, was getrennt bleiben muss.`,
     join: (between, and) =>
       `Was hier leiten soll, verbindet ${between} und ${and}, die getrennt bleiben müssen.`,
     closed: (flap) => ` Das geschieht, wenn Klappe ${flap} geschlossen ist.`,
     heat: ' Das schließt die Zelle kurz: Sie wird heiß und ist hin.',
     do: 'Das Kupfer hier durchschneiden oder abheben und die Ränder glatt streichen.',
+    look: 'Hier genau hinsehen oder ein zweites Foto machen. Ist es Kupfer, durchschneiden; ein Schatten, ein Knick oder ein Bleistiftstrich schadet nicht.',
     settle: 'Ohne Zelle darf ein Messgerät über dieser Stelle nach dem Schnitt keinen Durchgang zeigen.',
   },
   gap: {

@@ -37,11 +37,14 @@ export const findingWords = {
   bridge: {
     say: (width: string, between: string, and: string) =>
       `Copper ${width} wide joins ${between} and ${and}, which must stay apart.`,
+    faint: (width: string, between: string, and: string) =>
+      `A faint line ${width} wide leads from the net of ${between} to that of ${and}: if it is copper, it joins what must stay apart.`,
     join: (between: string, and: string) =>
       `What is said to conduct here joins ${between} and ${and}, which must stay apart.`,
     closed: (flap: string) => ` This happens when flap ${flap} is closed.`,
     heat: ' This shorts the cell: it gets hot and is ruined.',
     do: 'Cut or lift the copper here and burnish the edges down.',
+    look: 'Look here closely, or take a second photo. Cut it if it is copper; a shadow, a crease or a pencil line is harmless.',
     settle: 'With the cell out, a meter across this place should show no connection after the cut.',
   },
   gap: {

@@ -48,11 +48,14 @@ export const findingWords: Catalogue['findings'] = {
   bridge: {
     say: (width, between, and) =>
       `Du cuivre large de ${width} joint ${between} et ${and}, qui doivent rester séparés.`,
+    faint: (width, between, and) =>
+      `Une ligne pâle large de ${width} va du réseau de ${between} à celui de ${and}\u00a0: si c’est du cuivre, elle joint ce qui doit rester séparé.`,
     join: (between, and) =>
       `Ce qui est dit conduire ici joint ${between} et ${and}, qui doivent rester séparés.`,
     closed: (flap) => ` Cela arrive quand le rabat ${flap} est fermé.`,
     heat: ' Cela court-circuite la pile\u00a0: elle chauffe et se ruine.',
     do: 'Coupez ou décollez le cuivre ici et lissez les bords.',
+    look: 'Regardez ici de près, ou prenez une deuxième photo. Si c’est du cuivre, coupez-le\u00a0; une ombre, un pli ou un trait de crayon est sans danger.',
     settle:
       'Pile retirée, un multimètre en travers de cet endroit ne doit plus montrer de liaison après la coupe.',
   },

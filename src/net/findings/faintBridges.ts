@@ -1,0 +1,67 @@
+import { pieceAt } from '../../parts/index.ts';
+import type { Card } from '../../card/index.ts';
+import type { Point } from '../../geometry/index.ts';
+import { keptApart, type Apart } from '../apart.ts';
+import { netAt, type Case } from '../case.ts';
+import { covered, inLampShadow, sheetAt } from '../covered.ts';
+import { between, distance } from '../distance.ts';
+import { atContact } from './atContact.ts';
+import { planSigns } from '../planSigns.ts';
+import type { Finding } from '../types.ts';
+
+/** Of eight told on 77 path-traced photographs four were bridges. */
+const faintly = 0.45;
+/** Nearer to copper seen to join the two they are its border, mm. */
+const sameMm = 4;
+
+/**
+ * Places to look at: thin lines, too faint for the mask, that would join what must stay apart if they are copper. A sliver of
+ * which a photograph shows little can short a cell as well as a broad one.
+ */
+export function faintBridges(found: Case, told: readonly Finding[]): Finding[] {
+  const { traced, card } = found;
+  return (traced.faint ?? []).flatMap(({ atA, atB, widthMm }) => {
+    const [a, b] = [pieceAt(traced, atA), pieceAt(traced, atB)];
+    if (!a || !b) return [];
+    const nets = [netAt(found, a, atA), netAt(found, b, atB)];
+    const apart = keptApart(found, nets[0], nets[1]) ?? plannedApart(card, atA, atB);
+    const at = between(atA, atB);
+    if (!apart || covered(card, at) || inLampShadow(card, at) || atContact(card, at)) return [];
+    if (told.some((other) => distance(other.at, at) < sameMm)) return [];
+    return [
+      {
+        kind: 'bridge' as const,
+        at,
+        sizeMm: widthMm,
+        certainty: faintly,
+        evidence: { by: 'faint', value: faintly },
+        weight: 'check' as const,
+        lamps: [],
+        nets,
+        sheet: sheetAt(card, at),
+        facts: {
+          between: apart[0],
+          and: apart[1],
+          shorts: apart[0] === 'cell+',
+          unsure: true,
+          faint: true,
+        },
+      },
+    ];
+  });
+}
+
+/** How far into the copper it is asked what is planned there, mm. */
+const inwardMm = 1;
+
+/** The sides of the cell that the plan leads to the copper at two ends, where it is one to each: in parts that gaps leave without a lamp. */
+function plannedApart(card: Card, atA: Point, atB: Point): Apart | undefined {
+  const signs = planSigns(card);
+  const mm = distance(atA, atB) || 1;
+  const inward = (p: Point, q: Point): Point => [
+    p[0] + ((p[0] - q[0]) / mm) * inwardMm,
+    p[1] + ((p[1] - q[1]) / mm) * inwardMm,
+  ];
+  const [a, b] = [signs.at(inward(atA, atB)), signs.at(inward(atB, atA))];
+  return a !== undefined && b !== undefined && a !== b ? ['cell+', 'cell-'] : undefined;
+}
