@@ -52,7 +52,7 @@ export const findingWords: Catalogue['findings'] = {
     closed: (flap) => ` Das geschieht, wenn Klappe ${flap} geschlossen ist.`,
     heat: ' Das schließt die Zelle kurz: Sie wird heiß und ist hin.',
     do: 'Das Kupfer hier durchschneiden oder abheben und die Ränder glatt streichen.',
-    look: 'Hier genau hinsehen oder ein zweites Foto machen. Ist es Kupfer, durchschneiden; ein Schatten, ein Knick oder ein Bleistiftstrich schadet nicht.',
+    look: 'Mit der Lupe hinsehen oder ein zweites Foto machen. Ist es Kupfer, durchschneiden; ein Schatten, ein Knick oder ein Bleistiftstrich schadet nicht.',
     settle: 'Ohne Zelle darf ein Messgerät über dieser Stelle nach dem Schnitt keinen Durchgang zeigen.',
   },
   gap: {

@@ -44,7 +44,7 @@ export const findingWords = {
     closed: (flap: string) => ` This happens when flap ${flap} is closed.`,
     heat: ' This shorts the cell: it gets hot and is ruined.',
     do: 'Cut or lift the copper here and burnish the edges down.',
-    look: 'Look here closely, or take a second photo. Cut it if it is copper; a shadow, a crease or a pencil line is harmless.',
+    look: 'Look through a lens, or take a second photo. Cut it if it is copper; a shadow, a crease or a pencil line is harmless.',
     settle: 'With the cell out, a meter across this place should show no connection after the cut.',
   },
   gap: {

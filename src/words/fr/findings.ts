@@ -55,7 +55,7 @@ export const findingWords: Catalogue['findings'] = {
     closed: (flap) => ` Cela arrive quand le rabat ${flap} est fermé.`,
     heat: ' Cela court-circuite la pile\u00a0: elle chauffe et se ruine.',
     do: 'Coupez ou décollez le cuivre ici et lissez les bords.',
-    look: 'Regardez ici de près, ou prenez une deuxième photo. Si c’est du cuivre, coupez-le\u00a0; une ombre, un pli ou un trait de crayon est sans danger.',
+    look: 'Regardez à la loupe, ou prenez une deuxième photo. Si c’est du cuivre, coupez-le\u00a0; une ombre, un pli ou un trait de crayon est sans danger.',
     settle:
       'Pile retirée, un multimètre en travers de cet endroit ne doit plus montrer de liaison après la coupe.',
   },
