@@ -47,6 +47,8 @@ export function trace(mask: CopperMask, sheet?: SquaredSheet): Traced {
     clearances: near,
     crossings: sheet ? crossingsOf(pieces, labels, near, mask, sheet, blurPx, smallest(traces)) : [],
     smallestGapMm: smallest(shows),
-    ...(sheet ? { faint: faintJoins(labels, mask), blind: blindMap(sheet), open: openCells(sheet, mask) } : {}),
+    ...(sheet
+      ? { faint: faintJoins(labels, mask), blind: blindMap(sheet), open: openCells(sheet, mask) }
+      : {}),
   };
 }
