@@ -54,7 +54,6 @@ function rootCauses(found: Case): Finding[] {
   const joined = [...bridges(found), ...rimShorts(found), ...closedFlapBridges(found)];
   const roots = [
     ...joined,
-    ...faintBridges(found, joined),
     ...gaps(found),
     ...lampsOffStrip(found),
     ...reversedLamps(found, joined.length > 0),
@@ -65,8 +64,8 @@ function rootCauses(found: Case): Finding[] {
     ...scantPatches(found),
   ];
   const explained = new Set(roots.flatMap(({ lamps }) => lamps));
-  const open = roots.filter(({ facts }) => facts.unsure === true && !facts.faint).flatMap(({ nets }) => nets);
-  return [...roots, ...unfedLamps(found, explained, new Set(open))];
+  const open = roots.filter(({ facts }) => facts.unsure === true).flatMap(({ nets }) => nets);
+  return [...roots, ...faintBridges(found, joined), ...unfedLamps(found, explained, new Set(open))];
 }
 
 /**

@@ -25,13 +25,8 @@ const leastMm2 = 0.08;
 export function faintJoins(labels: Int32Array, mask: CopperMask): FaintJoin[] {
   const away = squaredDistance(mask.filled, mask.width, mask.height);
   const found = levels.flatMap((level) => linesFrom(level, labels, mask, away));
-  const middle = ({ atA, atB }: FaintJoin) => [(atA[0] + atB[0]) / 2, (atA[1] + atB[1]) / 2];
-  return found.filter((each, n) => {
-    const [x, y] = middle(each);
-    return found
-      .slice(0, n)
-      .every((other) => Math.hypot(x - middle(other)[0], y - middle(other)[1]) > sameMm);
-  });
+  const apart = (p: Point, q: Point) => Math.hypot(p[0] - q[0], p[1] - q[1]) > sameMm;
+  return found.filter(({ at }, n) => found.slice(0, n).every((other) => apart(other.at, at)));
 }
 
 /** @param away squared distance of each pixel to the copper, px^2 */
@@ -56,7 +51,8 @@ function linesFrom(level: number, labels: Int32Array, mask: CopperMask, away: Fl
     const mm = Math.hypot(atA[0] - atB[0], atA[1] - atB[1]);
     const widthMm = area / pxPerMm ** 2 / Math.max(0.3, mm - 2 * haloMm);
     if (mm < shortestMm || mm > longestMm || widthMm > widestMm) return [];
-    return [{ atA, atB, mm, widthMm, chance: sum / area / 255 }];
+    const at: Point = [(atA[0] + atB[0]) / 2, (atA[1] + atB[1]) / 2];
+    return [{ at, atA, atB, mm, widthMm, chance: sum / area / 255 }];
   });
 }
 

@@ -45,9 +45,7 @@ export function retrace(traced: Traced, mask: CopperMask, dirty: Box): Traced {
     crossings: traced.crossings
       .filter(({ at }) => !inBox(dirty, at))
       .flatMap((crossing) => laidAgain(crossing, labels, frame)),
-    faint: traced.faint?.filter(
-      ({ atA, atB }) => !inBox(dirty, [(atA[0] + atB[0]) / 2, (atA[1] + atB[1]) / 2]),
-    ),
+    faint: traced.faint?.filter(({ at }) => !inBox(dirty, at)),
   };
 }
 

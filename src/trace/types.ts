@@ -78,7 +78,8 @@ export interface Crossing {
 
 /** A thin line from one piece to another that may be copper, though too faint for the mask. */
 export interface FaintJoin {
-  /** On the copper at its two ends, mm. */
+  /** Its middle, and on the copper at its two ends, mm. */
+  at: Point;
   atA: Point;
   atB: Point;
   mm: number;

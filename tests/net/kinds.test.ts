@@ -243,9 +243,11 @@ describe('lamps', () => {
   });
 
   describe('a faint line between strips', () => {
-    const faint = (atA: [number, number], atB: [number, number]) => ({
-      faint: [{ atA, atB, mm: Math.hypot(atA[0] - atB[0], atA[1] - atB[1]), widthMm: 0.6, chance: 0.2 }],
-    });
+    const faint = (atA: [number, number], atB: [number, number]) => {
+      const at: [number, number] = [(atA[0] + atB[0]) / 2, (atA[1] + atB[1]) / 2];
+      const mm = Math.hypot(atA[0] - atB[0], atA[1] - atB[1]);
+      return { faint: [{ at, atA, atB, mm, widthMm: 0.6, chance: 0.2 }] };
+    };
     const told = (known: Partial<Traced>, more: Partial<CardInput> = {}) =>
       findings(sound, more, known).findings.filter(({ kind }) => kind === 'bridge');
 

@@ -1,12 +1,11 @@
 import { pieceAt } from '../../parts/index.ts';
-import type { Card } from '../../card/index.ts';
 import type { Point } from '../../geometry/index.ts';
 import { keptApart, type Apart } from '../apart.ts';
 import { netAt, type Case } from '../case.ts';
 import { covered, inLampShadow, sheetAt } from '../covered.ts';
-import { between, distance } from '../distance.ts';
+import { distance } from '../distance.ts';
 import { atContact } from './atContact.ts';
-import { planSigns } from '../planSigns.ts';
+import { planSigns, type PlanSigns } from '../planSigns.ts';
 import type { Finding } from '../types.ts';
 
 /** Of ten told on 77 path-traced photographs five were bridges, of others on photographs kept back fewer. */
@@ -20,12 +19,12 @@ const sameMm = 4;
  */
 export function faintBridges(found: Case, told: readonly Finding[]): Finding[] {
   const { traced, card } = found;
-  return (traced.faint ?? []).flatMap(({ atA, atB, widthMm }) => {
+  const signs = planSigns(card);
+  return (traced.faint ?? []).flatMap(({ at, atA, atB, widthMm }) => {
     const [a, b] = [pieceAt(traced, atA), pieceAt(traced, atB)];
     if (!a || !b) return [];
     const nets = [netAt(found, a, atA), netAt(found, b, atB)];
-    const apart = keptApart(found, nets[0], nets[1]) ?? plannedApart(card, atA, atB);
-    const at = between(atA, atB);
+    const apart = keptApart(found, nets[0], nets[1]) ?? plannedApart(signs, atA, atB);
     if (!apart || covered(card, at) || inLampShadow(card, at) || atContact(card, at)) return [];
     if (told.some((other) => distance(other.at, at) < sameMm)) return [];
     return [
@@ -55,8 +54,7 @@ export function faintBridges(found: Case, told: readonly Finding[]): Finding[] {
 const inwardMm = 1;
 
 /** The sides of the cell that the plan leads to the copper at two ends, where it is one to each: in parts that gaps leave without a lamp. */
-function plannedApart(card: Card, atA: Point, atB: Point): Apart | undefined {
-  const signs = planSigns(card);
+function plannedApart(signs: PlanSigns, atA: Point, atB: Point): Apart | undefined {
   const mm = distance(atA, atB) || 1;
   const inward = (p: Point, q: Point): Point => [
     p[0] + ((p[0] - q[0]) / mm) * inwardMm,

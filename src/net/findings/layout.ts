@@ -57,11 +57,14 @@ function slits({ traced, card }: Case): Clearance[] {
 /** Places much narrower than their strip, where current has to pass. */
 export function narrowNecks(found: Case): Finding[] {
   const { traced, card } = found;
-  const necks = traced.necks.filter(({ piece, at }) => carries(found, piece, at));
-  return [...necks, ...threads(traced)]
+  const narrow = ({ at, widthMm, usualMm }: Neck) =>
+    widthMm < card.limits.neck_ratio * usualMm &&
+    widthMm > 0 &&
+    !covered(card, at) &&
+    !inLampShadow(card, at);
+  const necks = traced.necks.filter((neck) => narrow(neck) && carries(found, neck.piece, neck.at));
+  return [...necks, ...threads(traced).filter(narrow)]
     .sort((a, b) => a.widthMm - b.widthMm)
-    .filter(({ widthMm, usualMm }) => widthMm < card.limits.neck_ratio * usualMm && widthMm > 0)
-    .filter(({ at }) => !covered(card, at) && !inLampShadow(card, at))
     .map(({ at, widthMm, usualMm, piece, sure, paper }) => ({
       ...remark(found, 'narrow-neck', at, 'check'),
       sizeMm: widthMm,
