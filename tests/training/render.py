@@ -32,10 +32,15 @@ def sheets(b, size, device, near=False):
     draw(scene, strips=13 if px > 0.15 else 9)
     brink(scene, edge)
     truth = torch.stack([scene.copper, scene.lamp, scene.cell], 1)
-    border = truth[:, :1] - blur(truth[:, :1], torch.full((b,), 2.0, device=device))
-    weight = 1 + 8 * scene.fine[:, None] + 2 * border.abs() + (18 if near else 9) * narrow_space(truth[:, :1], 1.2 / px)
+    weight = weighed(truth[:, :1], 8 * scene.fine[:, None], 1.2 / px, 18 if near else 9)
     weight = weight * (1 - scene.unknown[:, None])
     return scene, scene.light_in, truth, weight
+
+
+def weighed(copper, places, width, narrow):
+    """Weights of pixels: more on what `places` add, at borders, and by `narrow` in spaces of up to `width` px."""
+    border = copper - blur(copper, torch.full((copper.shape[0],), 2.0, device=copper.device))
+    return 1 + places + 2 * border.abs() + narrow * narrow_space(copper, width)
 
 
 def narrow_space(copper, width):

@@ -11,6 +11,10 @@ import torch.nn.functional as F
 
 from camera import blur
 from noise import chance, uniform
+from render import weighed
+
+# With fewer photographs the net would learn them by heart.
+FEWEST = 8
 
 
 def read(stem, device):
@@ -49,11 +53,16 @@ class Traced:
                 continue
             self.known.add(stem)
 
+    def ready(self):
+        return len(self.sheets) >= FEWEST
+
     def take(self, n, size):
         """(n, 3, size, size) pictures, (n, 3, ...) truth of copper, lamp, cell, (n, 1, ...) weights: pieces of sheets, toned anew."""
         pixels = torch.cat([self.piece(size) for _ in range(n)])
         picture, truth, thin = pixels[:, :3], pixels[:, 3:6], pixels[:, 6:7]
-        return worn(picture, self.device), truth, weighed(truth, thin, pixels[:, 7:8])
+        # Legs, wires and solder, through which copper may go on, say nothing.
+        weight = weighed(truth[:, :1], 6 * pixels[:, 7:8], 12, 18) * (1 - F.max_pool2d(thin, 3, 1, 1))
+        return worn(picture, self.device), truth, weight.clamp(0, 12)
 
     def piece(self, size):
         """One piece at 8 to 12 px/mm, now and then down to 5, about upright: (1, 8, size, size), the last map near faults."""
@@ -111,13 +120,3 @@ def worn(picture, device):
     picture = blur(picture, softened)
     noise = uniform((n, 1, 1, 1), 0, 0.025, device) * chance(n, 0.4, device).float()[:, None, None, None]
     return (picture + noise * torch.randn_like(picture)).clamp(0, 1)
-
-
-def weighed(truth, thin, faults):
-    """As drawn sheets are weighed; legs, wires and solder, through which copper may go on, say nothing."""
-    from render import narrow_space
-
-    copper = truth[:, :1]
-    border = copper - blur(copper, torch.full((copper.shape[0],), 2.0, device=copper.device))
-    weight = 1 + 6 * faults + 2 * border.abs() + 18 * narrow_space(copper, 12)
-    return (weight * (1 - F.max_pool2d(thin, 3, 1, 1))).clamp(0, 12)

@@ -15,10 +15,10 @@ H200s, going on from the base.onnx of commit 0511b7d (2600 steps on one H100, --
 taken anew over unseen pictures, the weights at rest. Learning stops by the clock, so another machine gives other weights of the same
 kind.
 
-Needs PyTorch 2 and onnx with a CUDA device (a CPU works for a smoke run: --size 128 --batch 2 --steps 3). Drawn pictures
-are made on the fly by scene.py and camera.py from the seed; the only photographs that enter are the panoramas that foil mirrors
-(rooms.py, and the rooms of thirdLook). Weights are stored as 8-bit integers, each output map with its own unit, and made 32-bit floats as the file is
-loaded. `--weights` goes on from a .pt or an .onnx that this script wrote. `--look FOLDER` writes a contact sheet of what the
+Needs PyTorch 2 and onnx with a CUDA device (a CPU works for a smoke run: --size 128 --batch 2 --steps 3), and Pillow for
+--traced. Drawn pictures are made on the fly by scene.py and camera.py from the seed; the only photographs that enter are the
+panoramas that foil mirrors (rooms.py, and the rooms of thirdLook). Weights are stored as 8-bit integers, each output map with
+its own unit, and made 32-bit floats as the file is loaded. `--weights` goes on from a .pt or an .onnx that this script wrote. `--look FOLDER` writes a contact sheet of what the
 net is trained on.
 """
 
@@ -235,7 +235,7 @@ def draw(a, device):
 @torch.no_grad()
 def once_more(a, pool, traced):
     """A batch of pictures seen before, or of path-traced ones as soon as there are some."""
-    if traced and len(traced.sheets) >= 8 and torch.rand(1) < a.share:
+    if traced and traced.ready() and torch.rand(1) < a.share:
         return traced.take(a.batch, a.size)
     return pool.take(a.batch)
 
@@ -271,7 +271,8 @@ def settle(net, a, device, traced=None):
         norm.momentum = None
     net.train()
     for _ in range(min(60, a.steps)):
-        net(once_more(a, None, traced)[0] if traced and torch.rand(1) < a.share / 3 else make(a, device)[0])
+        known = traced and traced.ready() and torch.rand(1) < a.share / 3
+        net(traced.take(a.batch, a.size)[0] if known else make(a, device)[0])
 
 
 @torch.no_grad()
