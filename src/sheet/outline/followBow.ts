@@ -14,6 +14,10 @@ import type { Sight } from './trackSide.ts';
 const reachMm = 3;
 /** Edges looked at on each profile. */
 const crests = 6;
+/** The same for a side that the straight one has lost at one end: a strong curl runs so far off it. */
+const far = { reachMm: 8, crests: 10 };
+/** An end is lost where so little of its fifth has its strongest edge on the straight side, and the other holds so much. */
+const lost = { most: 0.35, other: 0.45, onMm: 0.3 };
 /** Of the edges this near to the side, mm, the strongest counts. */
 const aboutMm = 0.6;
 
@@ -32,7 +36,11 @@ interface Followed {
  */
 export function followBow(photo: Photo, fit: FittedSides, base: Size, pxPerMm: number): Followed {
   const edges = edgesAbout(photo, fit, pxPerMm);
-  const first = bowOnce(photo, fit, edges, base, pxPerMm);
+  const strayed = strayedSides(photo, fit, edges, base);
+  const first =
+    (strayed.some(Boolean) &&
+      bowOnce(photo, fit, edgesAbout(photo, fit, pxPerMm, strayed, edges), base, pxPerMm)) ||
+    bowOnce(photo, fit, edges, base, pxPerMm);
   if (!first) return { fit, edges };
   // From corners that are nearer now the ends of the sides are seen better.
   const nearer = edgesAbout(photo, first, pxPerMm);
@@ -60,19 +68,41 @@ function bowOnce(
 /** Edges at each place along each side, strongest first, in straight-line px. */
 type Seen = { at: Point; step: number }[][][];
 
+/**
+ * The edges about four sides.
+ * @param strayed sides about which they are looked for farther off
+ * @param known those of the other sides, where they have been looked for already
+ */
 export function edgesAbout(
   photo: Photo,
   { cornersPx, k1 }: { cornersPx: Quad; k1: number },
   pxPerMm: number,
+  strayed: readonly boolean[] = [],
+  known?: Seen,
 ): Seen {
   const lens = lensOf(photo, k1);
   const depth = Math.max(2, Math.min(8, Math.round(0.35 * pxPerMm)));
-  const plan = { count: profiles, reach: Math.ceil(reachMm * pxPerMm), depth };
-  return [0, 1, 2, 3].map((side) =>
-    crestsAcross(photo, cornersPx, side, lens, plan, crests).map((of) =>
+  return [0, 1, 2, 3].map((side) => {
+    if (known && !strayed[side]) return known[side];
+    const look = strayed[side] ? far : { reachMm, crests };
+    const plan = { count: profiles, reach: Math.ceil(look.reachMm * pxPerMm), depth };
+    return crestsAcross(photo, cornersPx, side, lens, plan, look.crests).map((of) =>
       of.filter(({ onRim }) => !onRim).map(({ at, step }) => ({ at: undistort(lens, at), step })),
-    ),
-  );
+    );
+  });
+}
+
+/** Which straight sides run along their edge at one end and off it at the other, as along a half of a strong curl. */
+function strayedSides(photo: Photo, fit: FittedSides, seen: Seen, base: Size): boolean[] {
+  const lens = lensOf(photo, fit.k1);
+  const straight = fit.cornersPx.map((p) => undistort(lens, p)) as unknown as Quad;
+  return sightsIn(straight, seen, base).map((places) => {
+    const on = places.flatMap(([strongest]) =>
+      strongest && Math.abs(strongest.across) < lost.onMm ? [strongest.t] : [],
+    );
+    const [least, most] = endsSeen(on).sort((a, b) => a - b);
+    return least < lost.most && most > lost.other;
+  });
 }
 
 /** Of those edges the ones that each side runs through, straight-line px. */
