@@ -7,7 +7,7 @@ import type { Crossing } from '../trace/index.ts';
 import { covered, onSheet } from './covered.ts';
 import { facingEnds } from './facing.ts';
 import { lackingSide } from './lacking.ts';
-import { plannedOpens } from './laidStrips.ts';
+import { plannedOpens, plannedPartings } from './laidStrips.ts';
 import { openCrossings, openFrom, sidesOf } from './openings.ts';
 
 /** A break that may be one: the two sides of it, and how likely paper shows there. */
@@ -98,8 +98,8 @@ function placeOf({ at, mm, a, b }: Found): Pick<Break, 'at' | 'mm' | 'a' | 'b'> 
   return { at, mm, a, b };
 }
 
-function plannedBreaks({ laid, wiring: { graph } }: Case): Found[] {
-  return plannedOpens(laid)
+function plannedBreaks({ laid, traced, wiring: { graph } }: Case): Found[] {
+  return [...plannedOpens(laid), ...plannedPartings(laid, traced)]
     .filter(({ mm }) => mm <= mostMm)
     .map(({ at, mm, a, b }) => {
       const sides = { a: graph.islandAt(a.piece, a.at), b: graph.islandAt(b.piece, b.at) };

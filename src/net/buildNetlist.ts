@@ -75,11 +75,21 @@ function rootCauses(found: Case): Finding[] {
 function told(remark: Finding, before: Finding[]): boolean {
   if (remark.kind === 'near-edge') return false;
   return before.some(
-    ({ at, kind, certainty, sizeMm = 0 }) =>
-      (certainty >= 0.5 || (kind === 'gap' && remark.kind !== 'narrow-neck')) &&
-      kind !== remark.kind &&
-      distance(at, remark.at) < (kind === 'bridge' ? 6 : Math.max(3, sizeMm / 2 + 1)),
+    (each) =>
+      (each.certainty >= 0.5 || (each.kind === 'gap' && remark.kind !== 'narrow-neck')) &&
+      each.kind !== remark.kind &&
+      distance(each.at, remark.at) < reachMm(each, remark),
   );
+}
+
+/** Half the widest tape and a little more, mm: so far to its side a gap's two brinks may come nearest. */
+const brinksMm = 6;
+
+/** How far round a finding a remark says nothing new, mm. */
+function reachMm({ kind, nets, sizeMm = 0 }: Finding, remark: Finding): number {
+  const brinks = kind === 'gap' && remark.kind === 'tight' && remark.nets.every((net) => nets.includes(net));
+  if (brinks || kind === 'bridge') return brinksMm;
+  return Math.max(3, sizeMm / 2 + 1);
 }
 
 /** Marks what the maker has checked by hand. */

@@ -93,6 +93,40 @@ export interface PlannedOpen {
   b: { piece: number; at: Point };
 }
 
+/** Copper of a strip in a run shorter than this, mm, may be another's that it only touches. */
+const leastRunMm = 3;
+
+/**
+ * Where a planned strip goes straight over from one piece of copper to another that all but touches it: at an opening cut
+ * aslant some copper lies across each of its samples, so that none of them is open.
+ */
+export function plannedPartings(laid: readonly LaidStrip[], { clearances }: Traced): PlannedOpen[] {
+  return laid
+    .filter((each) => each.laid)
+    .flatMap(({ strip, pieces, places, clear }) =>
+      partings(pieces, clear).flatMap((k): PlannedOpen[] => {
+        const near = (p: Point) => Math.hypot(p[0] - places[k][0], p[1] - places[k][1]) < strip.width_mm;
+        const ends = [pieces[k - 1], pieces[k]];
+        const parted = clearances.find(
+          ({ a, b, atA, atB }) => ends.includes(a) && ends.includes(b) && near(atA) && near(atB),
+        );
+        if (!parted) return [];
+        const [a, b] = [k - 1, k].map((n) => ({ piece: pieces[n], at: places[n] }));
+        return [{ at: places[k], mm: parted.mm, a, b }];
+      }),
+    );
+}
+
+/** Samples before which the piece changes, with enough of one piece to either side. */
+function partings(pieces: readonly number[], clear: Uint8Array): number[] {
+  const run = Math.ceil(leastRunMm / stepMm);
+  return [...pieces.keys()].filter((k) => {
+    if (k < run || k + run > pieces.length || pieces[k] === pieces[k - 1]) return false;
+    const lasts = (n: number, as: number): boolean => pieces[n] === pieces[as] && clear[n] === 1;
+    return Array.from({ length: run }, (_, n) => lasts(k - 1 - n, k - 1) && lasts(k + n, k)).every(Boolean);
+  });
+}
+
 /** Openings in the planned strips that are laid. */
 export function plannedOpens(laid: readonly LaidStrip[]): PlannedOpen[] {
   return laid
@@ -116,8 +150,6 @@ export function plannedOpens(laid: readonly LaidStrip[]): PlannedOpen[] {
     });
 }
 
-/** Copper of a strip in a run shorter than this, mm, may be another's that it only touches. */
-const leastRunMm = 3;
 /** Places that stand for a strip are so far apart, mm. */
 const apartMm = 8;
 

@@ -62,6 +62,20 @@ describe('gap', () => {
     expect(gap.certainty).toBeGreaterThan(0.5);
   });
 
+  it('is told on both sides of a short planned part, also where one is cut aslant, and the brinks are not tight besides', () => {
+    const wide = [plusRail, strip(8, [42, 10], [62, 10], [62, 52], [30, 52])];
+    const aslant: [number, number][] = [[57, 27.2], [67, 30.2], [67, 30.9], [57, 27.9]]; // prettier-ignore
+    const plan: CardInput['plan'] = {
+      strips: [
+        { id: 'minus', net: 'minus', width_mm: 8, path: [[42, 10], [62, 10], [62, 52], [30, 52]] }, // prettier-ignore
+      ],
+    };
+    const said = findings([...wide, { paper: 'ring', ring: aslant }, clear(57, 39.4, 67, 40.4)], { plan });
+    const gaps = said.findings.filter(({ kind }) => kind === 'gap').map(({ at }) => Math.round(at[1]));
+    expect(gaps.sort()).toEqual([29, 40]);
+    expect(said.findings.filter(({ kind }) => kind === 'tight')).toEqual([]);
+  });
+
   it('is not told where a contact closes the opening', () => {
     const cut = clear(59, 28.5, 65, 31.5);
     const more: Partial<CardInput> = { contacts: [{ id: 'C1', at: [62, 30], reach_mm: 4 }] };
