@@ -19,6 +19,8 @@ export interface FittedSides {
   steps: readonly [number, number, number, number];
   /** 95th percentile distance of the seen edges from the lines, px. */
   residualPx: number;
+  /** At which shares of each side's length its edge is seen. */
+  seenAt: readonly (readonly number[])[];
   /** How the sides bow; absent where they are straight. */
   bow?: Bow;
 }
@@ -102,6 +104,7 @@ function describe(photo: Photo, points: EdgePoint[][], fit: LensFit, near: numbe
   const seen: number[] = [];
   const steps: number[] = [];
   const ends: number[] = [];
+  const seenAt: number[][] = [];
   points.forEach((side, i) => {
     const { nx, ny, rho } = fit.lines[i];
     const on = side.filter((p) => {
@@ -110,8 +113,9 @@ function describe(photo: Photo, points: EdgePoint[][], fit: LensFit, near: numbe
       if (d < 3 * near) distances.push(d);
       return d < near;
     });
+    seenAt.push(on.map(({ along }) => along));
     seen.push(on.length / profiles);
-    ends.push(...endsSeen(on.map(({ along }) => along)));
+    ends.push(...endsSeen(seenAt[i]));
     steps.push(median(on.map((p) => p.step)));
   });
   distances.sort((a, b) => a - b);
@@ -121,6 +125,7 @@ function describe(photo: Photo, points: EdgePoint[][], fit: LensFit, near: numbe
     seen: seen as unknown as FittedSides['seen'],
     ends: leastAndMean(ends),
     steps: steps as unknown as FittedSides['steps'],
+    seenAt,
     residualPx: distances[Math.floor(0.95 * (distances.length - 1))] ?? Infinity,
   };
 }

@@ -157,7 +157,7 @@ function describe(
   seen: Seen,
   base: Size,
   pxPerMm: number,
-): Pick<FittedSides, 'seen' | 'ends' | 'steps' | 'residualPx'> {
+): Pick<FittedSides, 'seen' | 'ends' | 'steps' | 'seenAt' | 'residualPx'> {
   const nearMm = Math.max(1.2 / pxPerMm, 0.15);
   const bends = bendsOf(bow);
   const distances: number[] = [];
@@ -173,6 +173,7 @@ function describe(
     return {
       share: on.length / profiles,
       ends: endsSeen(on.map(({ t }) => t)),
+      at: on.map(({ t }) => t),
       step: steps[steps.length >> 1] ?? 0,
     };
   });
@@ -181,6 +182,7 @@ function describe(
     seen: sides.map(({ share }) => share) as unknown as FittedSides['seen'],
     ends: leastAndMean(sides.flatMap(({ ends }) => ends)),
     steps: sides.map(({ step }) => step) as unknown as FittedSides['steps'],
+    seenAt: sides.map(({ at }) => at),
     residualPx: distances[Math.floor(0.95 * (distances.length - 1))] ?? Infinity,
   };
 }

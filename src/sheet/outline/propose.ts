@@ -16,6 +16,7 @@ import { featureNames } from './features.ts';
 import { fitSides } from './fitSides.ts';
 import type { FittedSides } from './fitSides.ts';
 import { followBow } from './followBow.ts';
+import { looseEnds } from './looseEnds.ts';
 import { innerBorder } from './innerBorder.ts';
 import { findLines, mergeScales, runsAlong } from './lines.ts';
 import type { Line } from './lines.ts';
@@ -207,7 +208,7 @@ function proposal(
   const borders = [maps.net, maps.cut].flatMap((map) => (map ? mapBorder(map, corners, work) : [0, 0, 0]));
   const turned = askew(edges, corners, base ?? usualBase);
   const features = certaintyFeatures(chosen, lead, fit, misfit, residualMm, outside, borders, maps);
-  const sides = certaintyOf(features);
+  const sides = certaintyOf(features, looseEnds(fit.seenAt));
   const doubted =
     outside > mostOutside ||
     (turned.against > mostAskew.against && turned.of > mostAskew.of) ||
