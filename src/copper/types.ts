@@ -43,6 +43,8 @@ export interface SeenCut {
   /** Unit vector along the strip there, and the strip's own width, mm. */
   along: Point;
   stripMm: number;
+  /** Chance that it is one, 0..1. */
+  sure: number;
 }
 
 /** What the trained net says of each pixel of the sheet: chances 0..255, row-major, width*height. */

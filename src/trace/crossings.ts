@@ -89,9 +89,6 @@ const isSound = ({ sound = [] }: CopperMask, [x, y]: Point): boolean =>
     return Math.abs(dx * ux + dy * uy) < alongMm && Math.abs(dx * uy - dy * ux) < acrossMm;
   });
 
-/** Chance that a cut which the copper stage opened is one. */
-const openedGap = 0.95;
-
 /** The cuts that the copper stage saw, where the mask is open. */
 function openedCuts(
   { cuts = [], filled }: CopperMask,
@@ -100,12 +97,12 @@ function openedCuts(
   told: readonly Crossing[],
 ): Crossing[] {
   return cuts.flatMap((cut) => {
-    const { at, along, widthMm, stripMm } = cut;
+    const { at, along, widthMm, stripMm, sure } = cut;
     const [piece, other] = cutSides(labels, frame, cut);
     const [x, y] = toPx(frame, at);
     if (!piece || !other || filled[Math.floor(y) * frame.width + Math.floor(x)]) return [];
     const near = told.filter((each) => Math.hypot(each.at[0] - at[0], each.at[1] - at[1]) < apart);
-    const gap = Math.max(openedGap, ...near.map((each) => each.gap));
+    const gap = Math.max(sure, ...near.map((each) => each.gap));
     return [{ at, piece, other, widthMm, along, stripMm, gap, seam: 0, glare: 0, opened: true }];
   });
 }

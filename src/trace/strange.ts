@@ -7,7 +7,7 @@ import type { BlindMap, OpenCells } from './types.ts';
 /** Side of a cell, mm, and the share of it that the mask must leave open before its colour is asked. */
 const cellMm = 1;
 const mostlyOpen = 0.8;
-/** Paper is taken from the open cells within this distance, mm; fewer of them than this tell nothing. */
+/** Paper is taken from the open cells within this distance, mm, unless another is given; fewer of them than this tell nothing. */
 const roundMm = 8;
 const leastCells = 12;
 /** What differs from that paper by more, in a* and b* and in L* (or so many of its spreads), is not that paper. */
@@ -60,14 +60,15 @@ export function openCells(
  * Whether a place without copper does not look like the paper round it: print, paint, a shadow, a wire that lies over it, or
  * tape that was not known as such (greened, lacquered). An opening there may be one or not: nobody can tell by the mask alone.
  * Where copper reaches into the place itself, most of what is open right round it tells.
+ * @param paperMm within which most is paper: more than what may lie over the sheet is wide
  * @returns false where no picture was given, copper lies, or too little paper is round it
  */
-export function isStrange({ open }: { open?: OpenCells }, place: Point): boolean {
+export function isStrange({ open }: { open?: OpenCells }, place: Point, paperMm = roundMm): boolean {
   const at = open && cellAt(open, place);
   if (!open || at === undefined) return false;
   const { lab, columns } = open;
   const [i, j] = [at % columns, Math.floor(at / columns)];
-  const round = openRound(open, i, j, roundMm);
+  const round = openRound(open, i, j, Math.round(paperMm / open.cellMm));
   if (round.length < leastCells) return false;
   const [L, a, b] = lab.map((plane) => middleOf(Float32Array.from(round, (k) => plane[k])));
   const spread = 1.48 * middleOf(Float32Array.from(round, (k) => Math.abs(lab[0][k] - L)));

@@ -224,6 +224,27 @@ describe('lamps', () => {
     expect(doubt!.certainty).toBeLessThan(0.5);
   });
 
+  it('lamp-off-strip is a doubt where a finger lies over the pad, none where only the lamp is no paper', () => {
+    const lamps = [{ id: 'L1', plus: [38, 25], minus: [42, 25] }] satisfies CardInput['lamps'];
+    /** White paper by the millimetre, and skin within so much of a place. */
+    const skin = (at: [number, number], reach: number): Partial<Traced> => {
+      const [columns, rows] = [74, 70];
+      const lab = [92, 0, 4].map((v) => new Float32Array(columns * rows).fill(v));
+      for (let k = 0; k < columns * rows; k++) {
+        const far = Math.hypot((k % columns) + 0.5 - at[0], Math.floor(k / columns) + 0.5 - at[1]);
+        if (far < reach) [62, 16, 20].forEach((v, n) => (lab[n][k] = v));
+      }
+      const [L, a, b] = lab;
+      return { open: { columns, rows, cellMm: 1, originMm: [0, 0], lab: [L, a, b] } };
+    };
+    const off = (known: Partial<Traced>) =>
+      findings(sound, { lamps, cell: undefined }, known).findings.find(
+        ({ kind }) => kind === 'lamp-off-strip',
+      )!;
+    expect(off(skin([40, 25], 2.4))).toMatchObject({ weight: 'holds' });
+    expect(off(skin([36, 29], 8))).toMatchObject({ weight: 'check' });
+  });
+
   it('a break that the picture leaves open names the lamps it may starve, and holds nothing', () => {
     const cut = clear(59, 28.5, 65, 31.5);
     expect(verdictOf(findings([...sound, cut]).findings)).toBe('hold');

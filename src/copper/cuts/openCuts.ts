@@ -22,7 +22,7 @@ export function openCuts(
   return { ...opened, cuts: cuts.map((cut) => seenCut(cut, mask)) };
 }
 
-function seenCut({ place, row, before, behind }: Cut, { pxPerMm, originMm }: CopperMask): SeenCut {
+function seenCut({ place, row, before, behind, sure }: Cut, { pxPerMm, originMm }: CopperMask): SeenCut {
   const { along } = place;
   const off = ((row + (behind - before) / 2) * pxPerMm) / 10;
   return {
@@ -33,6 +33,7 @@ function seenCut({ place, row, before, behind }: Cut, { pxPerMm, originMm }: Cop
     widthMm: (before + behind) / 10,
     along,
     stripMm: (2 * place.half) / pxPerMm,
+    sure,
   };
 }
 

@@ -129,6 +129,9 @@ function frayedEnd(
   return most;
 }
 
+/** Chance of a cut that the maker has pointed at. */
+const tapped = 0.95;
+
 function cutOf(
   { from, to, normal, length }: Across,
   { before, behind }: Evidence,
@@ -143,5 +146,6 @@ function cutOf(
     widthMm: (before + behind) / pxPerMm,
     along: normal,
     stripMm: length / pxPerMm,
+    sure: tapped,
   };
 }

@@ -4,6 +4,8 @@ import { blindBeside } from '../blindBeside.ts';
 import { padOf, type Case } from '../case.ts';
 import { between, distance } from '../distance.ts';
 import { sheetAt } from '../covered.ts';
+import { pieceAt } from '../../parts/index.ts';
+import { isStrange } from '../../trace/index.ts';
 import { fedSomewhere } from '../fed.ts';
 import { standings } from '../flow.ts';
 import { lackingSide } from '../lacking.ts';
@@ -37,11 +39,32 @@ export function lampsOffStrip(found: Case): Finding[] {
         kind: 'lamp-off-strip' as const,
         ...at(found, [lamp], off.length === 2 ? undefined : worst.at),
         ...(Number.isFinite(worst.mm) ? { sizeMm: worst.mm } : {}),
-        ...(off.some((pad) => blindBeside(found.traced, pad.at)) ? unseen : { certainty: worst.certainty }),
+        ...(off.some((pad) => isUnseenPad(found, pad.at)) ? unseen : { certainty: worst.certainty }),
         facts: { pad: off.length === 2 ? 'both' : worst.pad.slice(-1) },
       },
     ];
   });
+}
+
+/** Rings round a pad, mm, and places on each, that show whether paper lies there. */
+const ringsMm = [2.5, 4, 5.5];
+const onRing = 8;
+/** A finger is so wide, mm, that only from farther round most is paper. */
+const paperMm = 20;
+/** The lamp itself takes a quarter of what is not copper; of more that is no paper something lies over the sheet. */
+const mostStrange = 0.4;
+
+/** Whether the photograph leaves open what a pad rests on: burnt out, or a finger or a wire lies over it. */
+function isUnseenPad({ traced }: Case, [x, y]: Point): boolean {
+  if (blindBeside(traced, [x, y])) return true;
+  const round = ringsMm.flatMap((mm) =>
+    Array.from({ length: onRing }, (_, n): Point => {
+      const turn = (n / onRing) * 2 * Math.PI;
+      return [x + mm * Math.cos(turn), y + mm * Math.sin(turn)];
+    }),
+  );
+  const open = round.filter((p) => pieceAt(traced, p) === 0);
+  return open.filter((p) => isStrange(traced, p, paperMm)).length > mostStrange * open.length;
 }
 
 /** A planned strip that is not laid yet leaves its lamps without copper: that is no fault of the lamp. */
