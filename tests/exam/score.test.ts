@@ -3,6 +3,7 @@ import { scoreFindings } from './findingScore.ts';
 import type { Said } from './findingScore.ts';
 import { boundaryF, iou, regions, within } from './maskScore.ts';
 import type { Binary } from './maskScore.ts';
+import { perKind } from './tables.ts';
 
 const square = (from: number, to: number): Binary => {
   const data = new Uint8Array(40 * 40);
@@ -48,6 +49,19 @@ describe('Finding scores', () => {
     const faults = [{ kind: 'gap' as const, path: [[0, 0]] as [number, number][], sizeMm: 1 }];
     const { kinds } = scoreFindings([said('gap', 2.9), said('gap', 1), said('gap', 20)], faults, []);
     expect(kinds).toEqual([{ kind: 'gap', found: 1, missed: 0, falsely: 1 }]);
+  });
+
+  it('precision is told of all that is named, and again without the places to look at', () => {
+    const gap = (x: number, certainty: number): Said => ({ kind: 'gap', at: [x, 0], certainty, holds: certainty >= 0.5 }); // prettier-ignore
+    const findings = scoreFindings(
+      [gap(0, 0.9), gap(20, 0.8), gap(40, 0.3), gap(60, 0.2)],
+      [{ kind: 'gap', path: [[0, 0]] }],
+      [],
+    );
+    const row = { name: 'drawn', mode: 'true corners' as const, conditions: {}, findings };
+    expect(perKind([row])).toBe(
+      `${'gap'.padEnd(18)}recall 1.00 (1/1)  precision 0.25 (3 false), at 0.5 and up 0.50 (1 false)`,
+    );
   });
 
   it('what a true fault of another kind explains is no false alarm', () => {

@@ -29,7 +29,10 @@ export function perPhoto(rows: Row[]): string {
   return [head, ...lines].join('\n');
 }
 
-/** Recall and precision per kind. */
+/** Certainty from which on a finding is said as one, not as a place to look at. */
+const saidFrom = 0.5;
+
+/** Recall and precision per kind: of all that is named, and of what is not only named as a place to look at. */
 export function perKind(rows: Row[]): string {
   const lines = judgedKinds.map((kind) => {
     const scores = rows.flatMap((r) => r.findings?.kinds.filter((k) => k.kind === kind) ?? []);
@@ -39,8 +42,17 @@ export function perKind(rows: Row[]): string {
     const falsely = sum((s) => s.falsely);
     if (found + missed + falsely === 0) return '';
     const recall = found + missed > 0 ? found / (found + missed) : undefined;
-    const precision = found + falsely > 0 ? found / (found + falsely) : undefined;
-    return `${pad(kind, 18)}recall ${number(recall)} (${found}/${found + missed})  precision ${number(precision)} (${falsely} false)`;
+    const share = (right: number, wrong: number) => (right + wrong > 0 ? right / (right + wrong) : undefined);
+    const said = rows
+      .flatMap((r) => r.findings?.judged ?? [])
+      .filter((each) => each.kind === kind && each.certainty >= saidFrom);
+    const right = said.filter((each) => each.right).length;
+    const wrong = said.length - right;
+    return (
+      `${pad(kind, 18)}recall ${number(recall)} (${found}/${found + missed})  ` +
+      `precision ${number(share(found, falsely))} (${falsely} false), ` +
+      `at ${saidFrom} and up ${number(share(right, wrong))} (${wrong} false)`
+    );
   });
   return lines.filter(Boolean).join('\n');
 }
