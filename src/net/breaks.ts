@@ -54,6 +54,8 @@ export function breaks(found: Case): Break[] {
     ...unsureBreaks(found),
   ];
   const kept: Break[] = [];
+  /** How surely paper was seen where a planned break was moved to. */
+  const moved = new Map<Break, number>();
   for (const each of all) {
     if (covered(found.card, each.at) || !onSheet(found.traced, found.card, each.at)) continue;
     if (found.card.joins.some(({ at, conducts }) => conducts && distance(at, each.at) < tapMm)) continue;
@@ -62,8 +64,14 @@ export function breaks(found: Case): Break[] {
     const twin = kept.find(({ at }) => distance(at, each.at) < sameMm);
     if (!twin)
       kept.push({ ...each, seen: false, planned: each.by === 'plan' || isPlanned(found.card, each.at) });
-    else if (twin.by === 'plan' && (each.by === 'cut' || each.by === 'facing'))
+    else if (
+      twin.by === 'plan' &&
+      (each.by === 'cut' || each.by === 'facing') &&
+      each.paper > (moved.get(twin) ?? 0)
+    ) {
       Object.assign(twin, placeOf(each), { paper: Math.max(twin.paper, each.paper) });
+      moved.set(twin, each.paper);
+    }
   }
   return kept.map((each) => ({ ...each, seen: paperSeen(found.traced, each) }));
 }

@@ -20,14 +20,22 @@ const mouthReach = 12;
 const mouthEvery = 3;
 const leastMouth = 12;
 
+/** What lies beside a strip at one place and differs so much, a* and b*, from the paper all along it is no paper: a wire that goes over. */
+const mostTint = 14;
+
 /** Each place is looked at once, when it is first asked for. */
 export function mouthsOf(window: Window): Mouths {
+  const along = ([0, 1] as const).map((side) => paperAbout(window, window.reach, side, window.reach));
   const last = Math.floor((window.rows - 1) / mouthStep);
   const known = new Map<number, Paper | undefined>();
   return (row, side) => {
     const step = Math.max(0, Math.min(last, Math.round(row / mouthStep)));
     const key = 2 * step + side;
-    if (!known.has(key)) known.set(key, paperAbout(window, step * mouthStep, side, mouthReach));
+    if (!known.has(key)) {
+      const [here, all] = [paperAbout(window, step * mouthStep, side, mouthReach), along[side]];
+      const strange = here && all && Math.hypot(here.a - all.a, here.b - all.b) > mostTint;
+      known.set(key, strange ? all : here);
+    }
     return known.get(key);
   };
 }
