@@ -113,7 +113,10 @@ def plant_bridges(ribbons, laid, plan, gaps, s):
         end = nearest(b["path"], start)
         way = end - start
         span = np.hypot(*way)
-        clearance = span - (a["width"] + b["width"]) / 2
+        tip = min(np.hypot(*(end - b["path"][k])) for k in (0, -1)) < 0.1
+        # From b's axis to its border, on the way; past its tip there is none.
+        beyond = 0.0 if tip else b["width"] / 2
+        clearance = span - a["width"] / 2 - beyond
         others = [t for t in laid if t is not a and t is not b]
         middle = (start + end) / 2
         blocked = any(distance(t["path"], middle) < t["width"] / 2 + 3 for t in others)
@@ -121,7 +124,7 @@ def plant_bridges(ribbons, laid, plan, gaps, s):
             continue
         unit = way / span
         width = float(s.rng.choice([0.8, 1.2, 1.8, 2.5]))
-        path = np.array([start + unit * (a["width"] / 2 - 1.3), end - unit * (b["width"] / 2 - 1.3)])
+        path = np.array([start + unit * (a["width"] / 2 - 1.3), end - unit * (beyond - 1.3)])
         centre = start + unit * (a["width"] / 2 + clearance / 2)
         ribbons.append(
             {
