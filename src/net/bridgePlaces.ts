@@ -31,7 +31,7 @@ export function bridgePlaces(found: Case): BridgePlace[] {
   const { nodes } = found.wiring.graph;
   const places: BridgePlace[] = [];
   const givenUp = new Set<string>();
-  let left = placed;
+  let left = placed.filter((each) => !standsForBoth(each, placed));
   while (places.length < mostPlaces) {
     const component = liveComponents(ways, nodes);
     const pair = firstPair(left, component, givenUp);
@@ -45,6 +45,12 @@ export function bridgePlaces(found: Case): BridgePlace[] {
     if (place.ways.length + place.pads.length === 0) givenUp.add(sidesOf(pair));
   }
   return places;
+}
+
+/** A stand-in for a planned net at a node where another stands for another net: the graph is too coarse there to tell which it is. */
+function standsForBoth({ node, label }: Placed, placed: readonly Placed[]): boolean {
+  const planned = (each: string): boolean => each.startsWith('plan:');
+  return planned(label) && placed.some((o) => o.node === node && planned(o.label) && o.label !== label);
 }
 
 const sidesOf = ([a, b]: [Placed, Placed]): string => [a.label, b.label].sort().join(' ');

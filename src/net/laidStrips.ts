@@ -161,7 +161,7 @@ export function standIns({ pieces, places, clear }: LaidStrip): { piece: number;
   const found: { piece: number; at: Point }[] = [];
   let from = 0;
   for (let k = 0; k <= places.length; k++) {
-    if (k < places.length && clear[k] && pieces[k] === pieces[from]) continue;
+    if (k < places.length && clear[k] && clear[from] && pieces[k] === pieces[from]) continue;
     const mm = (k - from) * stepMm;
     if (pieces[from] && clear[from] && mm >= leastRunMm) {
       const count = Math.max(1, Math.round(mm / apartMm));

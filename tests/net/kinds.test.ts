@@ -151,6 +151,13 @@ describe('bridge, with a plan', () => {
     expect([bridge.facts.between, bridge.facts.and].sort()).toEqual(['minus', 'plus']);
   });
 
+  it('is told of strips that no part lies on, though one begins beside the other', () => {
+    const said = findings([...laid, scrap], { plan, cell: undefined, lamps: [] }).findings;
+    const [bridge, ...others] = said.filter(({ kind }) => kind === 'bridge');
+    expect(others).toEqual([]);
+    expect(Math.hypot(bridge.at[0] - 15, bridge.at[1] - 36)).toBeLessThan(2);
+  });
+
   it('is told where copper lies beside the plan, not where a strip is narrow on the way to it', () => {
     const [bridge] = bridgesOf([scrap, clear(16, 44, 19.5, 45), clear(20.5, 44, 24, 45)]);
     expect(Math.hypot(bridge.at[0] - 15, bridge.at[1] - 36)).toBeLessThan(2);
