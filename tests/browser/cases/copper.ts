@@ -1,3 +1,4 @@
+import type { Locator } from 'playwright-core';
 import { expect, test } from 'vitest';
 import type { Bench } from '../page.test.ts';
 import { checkMs, openStep } from '../stage.ts';
@@ -39,7 +40,7 @@ export function tapCopper(bench: () => Bench): void {
     await openStep(page, 'Copper');
     const figures = page.locator('.margin-side p[role=status]');
     await figures.waitFor();
-    const before = (await figures.textContent()) ?? '';
+    const before = await settled(figures);
     const pieces = Number(/^\d+/.exec(before)?.[0]);
     const tap = async (what: string, x: number, y: number): Promise<void> => {
       await page.getByLabel(what).check();
@@ -58,4 +59,14 @@ export function tapCopper(bench: () => Bench): void {
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => figures.textContent(), { timeout: checkMs }).toBe(before);
   });
+}
+
+/** What a line says once it has stood for a while: a check that an earlier test began may still change it. */
+async function settled(line: Locator): Promise<string> {
+  let [before, now]: (string | null)[] = [null, await line.textContent()];
+  while (before !== now) {
+    await new Promise((resolve) => setTimeout(resolve, 4000));
+    [before, now] = [now, await line.textContent()];
+  }
+  return now ?? '';
 }
