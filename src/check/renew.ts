@@ -52,13 +52,12 @@ export interface Work {
 export async function renewFrom(from: StageName, work: Work, options: CheckOptions = {}): Promise<Checked> {
   const { photo, card } = work;
   const watch = stopwatch(options.onStage);
-  const first = lampsCutAnew(from, work) ? 'trace' : from;
+  const first = firstStage(from, work.before, card);
   const kept = (stage: StageName) => (order.indexOf(stage) < order.indexOf(first) ? work.before : undefined);
   const square = kept('square') ?? (await watch.run('square', () => placeAll(work, options)));
   const { outline, shots, placed } = square;
   const { sheet, seen, untaught, joined, suggested } =
-    kept('copper') ??
-    (await watch.run('copper', () => seeAll(square, card, options, kept('square') && work.before?.untaught)));
+    kept('copper') ?? (await watch.run('copper', () => seeAll(square, card, options, work.before?.untaught)));
   const mask = kept('trace')?.mask ?? applyTouchUp(cutLamps(seen, card), card.touch_up);
   const traced =
     kept('trace')?.traced ??
@@ -94,11 +93,17 @@ export async function renewFrom(from: StageName, work: Work, options: CheckOptio
   };
 }
 
-/** Without the net lamps are cut out of the mask where the card has them: one that moves changes the mask. */
-function lampsCutAnew(from: StageName, { before, card }: Work): boolean {
-  if (from !== 'net' || !before || before.seen.by !== 'classical') return false;
-  const places = ({ lamps }: Card) => JSON.stringify(lamps.map(({ plus, minus }) => [plus, minus]));
-  return places(before.card) !== places(card);
+/**
+ * The stage that a renewal must truly begin from. The copper is seen by where lamps, cell and patches lie, so that one of
+ * them moved has it seen anew: a check hangs on the card alone, whatever the order of the edits.
+ */
+export function firstStage<From extends StageName>(
+  from: From,
+  before: Pick<Checked, 'card'> | undefined,
+  card: Card,
+): From | 'copper' {
+  const later = order.indexOf(from) > order.indexOf('copper');
+  return later && before && partsOf(before.card) !== partsOf(card) ? 'copper' : from;
 }
 
 /** The photograph with further shots of it, and the card's other sheets, each in its own frame. */
@@ -118,15 +123,20 @@ async function seeAll(
   { sheet, own = sheet, placed = [] }: Pick<Checked, 'sheet' | 'own' | 'placed'>,
   card: Card,
   options: CheckOptions,
-  before?: Checked['untaught'],
+  before: Checked['untaught'] = new Map(),
 ): Promise<Pick<Checked, 'sheet' | 'seen' | 'untaught' | 'joined' | 'suggested'>> {
-  const { seen, untaught, suggested } = await see(own, card, options, before);
+  const untaught = new Map<SquaredSheet, Untaught>();
+  const see = async (each: SquaredSheet, of: Card) => {
+    const bare = await seenUntaught(each, of, options, before.get(each));
+    untaught.set(each, bare);
+    return { ...bare, seen: await settleTaps(loadOpenCv, each, bare.mask, bare.learned, of.teach) };
+  };
+  const { seen, suggested } = await see(own, card);
   if (placed.length === 0) return { sheet: own, seen, untaught, suggested };
   const reads: ReadSheet[] = [];
-  const bare = { ...card, lamps: [], cell: undefined };
   for (const each of placed) {
-    const of = each.given.sheet === 'base' ? card : bare;
-    reads.push({ ...each, seen: (await see(each.sheet, { ...of, teach: noTaps }, options)).seen });
+    const parts = each.given.sheet === 'base' ? {} : { lamps: [], cell: undefined };
+    reads.push({ ...each, seen: (await see(each.sheet, { ...card, ...parts, teach: noTaps })).seen });
   }
   return { ...joinSheets({ sheet: own, seen }, reads, card), untaught, suggested };
 }
@@ -134,25 +144,24 @@ async function seeAll(
 /** Taps teach the photograph that they were made on. */
 const noTaps: Card['teach'] = { copper: [], paper: [] };
 
-/** The copper, and what the maker's taps say of it. */
-async function see(
+/** What of a card the copper is seen by, beside the taps: where lamps, cell and patches lie. */
+function partsOf({ lamps, cell, patches }: Card): string {
+  const pads = lamps.map(({ plus, minus, on }) => [plus, minus, on]);
+  return JSON.stringify([pads, cell?.kind, cell?.at, patches.map(({ outline }) => outline)]);
+}
+
+/** The copper before what the maker's taps say of it; what was seen before stands as far as it still holds. */
+async function seenUntaught(
   sheet: SquaredSheet,
   card: Card,
   options: CheckOptions,
-  before?: Checked['untaught'],
-): Promise<Pick<Checked, 'seen' | 'untaught' | 'suggested'>> {
-  const untaught = before?.of === partsOf(card) ? before : await seeUntaught(sheet, card, options);
-  const { mask, learned, suggested } = untaught;
-  return { seen: await settleTaps(loadOpenCv, sheet, mask, learned, card.teach), untaught, suggested };
-}
-
-/** What of a card the copper is seen by, beside the taps: where it lies, and to the classical eye what the taps' colours are. */
-function partsOf({ lamps, cell, patches, teach }: Card, learned = true): string {
-  return JSON.stringify([lamps, cell, patches, learned ? undefined : teach]);
-}
-
-async function seeUntaught(sheet: SquaredSheet, card: Card, options: CheckOptions): Promise<Untaught> {
-  const { map: learned, lost } = await learnedOr(options.learned, sheet);
+  before?: Untaught,
+): Promise<Untaught> {
+  const of = partsOf(card);
+  if (before?.learned && before.of === of) return before;
+  const { map: learned, lost } = before?.learned
+    ? { map: before.learned, lost: false }
+    : await learnedOr(options.learned, sheet);
   const { copper: teachCopper, paper: teachPaper } = card.teach;
   const all = seeCopper(sheet, learned ? { learned } : { teachCopper, teachPaper });
   const seen = dropPrint(all, sheet, learned ? [] : teachCopper);
@@ -167,7 +176,7 @@ async function seeUntaught(sheet: SquaredSheet, card: Card, options: CheckOption
   return {
     mask: openCuts(apart, sheet, hiddenOn(card)),
     learned,
-    suggested: suggestParts(sheet, learned),
-    of: partsOf(card, learned !== undefined),
+    suggested: before?.learned ? before.suggested : suggestParts(sheet, learned),
+    of,
   };
 }

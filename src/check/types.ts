@@ -15,7 +15,7 @@ export type { Verdict };
 
 export type StageName = 'decode' | 'square' | 'copper' | 'trace' | 'net' | 'power';
 
-/** The copper as it is seen without the maker's taps: kept, so that a tap costs no second look by the nets. */
+/** The copper of a sheet as it is seen without the maker's taps: kept, so that a tap or a part moved costs no second look by the nets. */
 export interface Untaught {
   mask: CopperMask;
   learned?: LearnedMap;
@@ -39,7 +39,8 @@ export interface Checked {
   joined?: JoinedSheets;
   /** The copper as seen, before any touch-up stroke. */
   seen: CopperMask;
-  untaught?: Untaught;
+  /** By sheet, before the taps. */
+  untaught: ReadonlyMap<SquaredSheet, Untaught>;
   /** Lamps and the cell as the photograph of the base shows them; nothing of it counts until the card has it. */
   suggested: Suggested;
   mask: CopperMask;

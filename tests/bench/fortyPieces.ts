@@ -18,6 +18,7 @@ export function fortyPieces(withPlan: boolean): Checked {
   const rgb = new Uint8Array(3);
   return {
     photo: { name: 'forty', width: 1, height: 1 },
+    untaught: new Map(),
     card,
     outline: {
       cornersPx: [

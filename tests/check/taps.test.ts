@@ -84,13 +84,18 @@ it('a tap opens a cut, is told as a gap for certain, costs no second look by the
   expect(options.asked()).toBe(1);
 });
 
-it('a lamp laid since then is seen to: the copper is looked at anew', async () => {
+it('sees the copper as a new check would once a lamp was laid over the cut, and costs no second look by the nets', async () => {
   const options = blind();
+  const lamp = { id: 'A', plus: [28, 12.5], minus: [32, 12.5], colour: 'white', intent: 'always' };
+  const lit = cardSchema.parse({ ...card, lamps: [lamp] });
   const before = await renewFrom('square', { photo, card }, options);
-  const lamps = cardSchema.parse({
-    ...card,
-    lamps: [{ id: 'L1', plus: [40, 12.5], minus: [40, 27.5], colour: 'white' }],
-  }).lamps;
-  await renewFrom('copper', { photo, card: { ...taught({ paper: [[30, 12.5]] }), lamps }, before }, options);
-  expect(options.asked()).toBe(2);
+  const moved = await renewFrom('net', { photo, card: lit, before }, options);
+  expect(options.asked()).toBe(1);
+  const back = await renewFrom('net', { photo, card, before: moved }, options);
+  expect(options.asked()).toBe(1);
+  const anew = await renewFrom('square', { photo, card: lit }, options);
+  expect(moved.mask.filled).not.toEqual(before.mask.filled);
+  expect(moved.mask.filled).toEqual(anew.mask.filled);
+  expect(moved.netlist).toEqual(anew.netlist);
+  expect(back.mask.filled).toEqual(before.mask.filled);
 });

@@ -14,17 +14,22 @@ let remembered: Outline | undefined;
 let running: Promise<void> | undefined;
 
 /**
- * Renews the check from a stage on. A part laid anew is worked out here and now, within a frame; all else goes to the
- * worker, one renewal at a time, the latest card winning.
+ * Renews the check from a stage on. A part laid anew is worked out here and now, within a frame, on the copper as it was
+ * traced; what else hangs on it follows when the maker rests. All else goes to the worker, one renewal at a time, the
+ * latest card winning.
  * @param outline where the base was found before, so that it need not be looked for again
  */
 export function renewNow(stage: RenewableStage, outline?: Outline): Promise<void> {
   if (outline) remembered = outline;
   if (!bench().shot) return Promise.resolve();
-  if (stage === 'net' && !running && evaluateHere()) {
-    compareLater();
+  if (stage === 'net' && evaluateHere()) {
+    settleLater();
     return Promise.resolve();
   }
+  return renewSoon(stage);
+}
+
+function renewSoon(stage: RenewableStage): Promise<void> {
   wanted = earlier(wanted, stage);
   running ??= work().finally(() => (running = undefined));
   return running;
@@ -37,12 +42,17 @@ async function work(): Promise<void> {
     const { card, shown, cardId } = bench();
     const outline = from === 'square' ? remembered : shown?.outline;
     remembered = undefined;
-    change({ busy: from });
+    const onStage = (stage: StageName) => change({ busy: stage });
+    const behind = from === 'net' && shown !== undefined;
+    if (!behind) onStage(from);
     try {
-      const onStage = (stage: StageName) => change({ busy: stage });
-      const renewed = await call('renew', { from, card, outline }, { onStage });
-      if (bench().cardId === cardId) change({ shown: together(shown, renewed) });
-      comparedFor = card;
+      const renewed = await call('renew', { from, card, outline }, behind ? {} : { onStage });
+      settledFor = card;
+      if (bench().cardId !== cardId) continue;
+      change({ shown: together(shown, renewed) });
+      if (bench().card === card) continue;
+      evaluateHere();
+      settleLater();
     } catch (error) {
       tellTrouble(error);
     }
@@ -59,29 +69,16 @@ function together(before: Shown | undefined, renewed: Renewed): Shown | undefine
   return { ...renewed, picture, overlay, traced };
 }
 
-/** The card that the plan was last compared for. */
-let comparedFor: Card | undefined;
-let comparing: ReturnType<typeof setTimeout> | undefined;
-/** Comparing with the plan waits until the maker rests, ms. */
+/** The card that the worker last renewed the check for. */
+let settledFor: Card | undefined;
+let settling: ReturnType<typeof setTimeout> | undefined;
+/** What takes longer than a frame waits until the maker rests, ms. */
 const restMs = 300;
 
-/** Has the build compared with the plan again, behind the maker's back, where a part that it looks at has changed. */
-function compareLater(): void {
+/** Has the copper about a part that was moved looked at again, and the build compared with the plan, behind the maker's back. */
+function settleLater(): void {
   const { card } = bench();
-  if (!card.plan || (['lamps', 'cell', 'plan'] as const).every((key) => card[key] === comparedFor?.[key]))
-    return;
-  clearTimeout(comparing);
-  comparing = setTimeout(() => void compare().catch(tellTrouble), restMs);
-}
-
-async function compare(): Promise<void> {
-  const { card, shown } = bench();
-  if (running || !shown) return;
-  const { compared } = await call('renew', { from: 'net', card, outline: shown.outline });
-  const now = bench().shown;
-  if (now?.traced !== shown.traced) return;
-  comparedFor = card;
-  change({ shown: { ...now, compared } });
-  evaluateHere();
-  compareLater();
+  if ((['lamps', 'cell', 'patches', 'plan'] as const).every((key) => card[key] === settledFor?.[key])) return;
+  clearTimeout(settling);
+  settling = setTimeout(() => void renewSoon('net'), restMs);
 }

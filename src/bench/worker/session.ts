@@ -1,5 +1,5 @@
 import type { Card } from '../../card/index.ts';
-import { brush, renewFrom, unbrush, type Checked } from '../../check/index.ts';
+import { brush, firstStage, renewFrom, unbrush, type Checked } from '../../check/index.ts';
 import { giveBack } from '../../engine/giveBack.ts';
 import { quickenNets } from '../../engine/onnx.ts';
 import { decodePhotoInBrowser } from '../../photo/decodeBrowser.ts';
@@ -85,7 +85,7 @@ async function openAgain({ shots }: Calls['again']['ask']): Promise<null> {
 async function renew({ from, card, outline }: Calls['renew']['ask'], progress: Progress): Promise<Answered> {
   if (!photo) throw new Error('No photograph is open.');
   measureAs(card);
-  const first: RenewableStage = checked ? from : 'square';
+  const first: RenewableStage = checked ? firstStage(from, checked, card) : 'square';
   const options = { outline: known(card, outline), depth: 'states', ...progress } as const;
   const stroked = first === 'trace' && checked ? strokeBy(checked, card) : undefined;
   const sheets = first === 'square' ? await sheetsOf(card) : [];
