@@ -4,6 +4,7 @@ import { planesOf } from '../../engine/planes.ts';
 import type { RgbPicture } from '../../engine/planes.ts';
 import { scaleTo } from '../../engine/scale.ts';
 import type { SquaredSheet } from '../../sheet/index.ts';
+import { clearHaze } from './clearHaze.ts';
 import { double, halve } from './halve.ts';
 import { meanOdds } from './meanOdds.ts';
 import { openThinGaps } from './thinGaps.ts';
@@ -27,8 +28,9 @@ const names = ['copper', 'lamp', 'cell'] as const;
  * @throws FoilproofError when the net cannot be loaded
  */
 export async function seeCopperLearned(sheet: SquaredSheet): Promise<LearnedCopper> {
-  if (Math.abs(sheet.pxPerMm / netPxPerMm - 1) < 0.02) return look(sheet);
-  const scaled = scale(sheet, netPxPerMm / sheet.pxPerMm);
+  const clear = clearHaze(sheet);
+  if (Math.abs(sheet.pxPerMm / netPxPerMm - 1) < 0.02) return look(clear);
+  const scaled = scale(clear, netPxPerMm / sheet.pxPerMm);
   const seen = await look(scaled);
   for (const name of names) seen[name] = scaleTo(seen[name], 1, scaled, sheet);
   return seen;
