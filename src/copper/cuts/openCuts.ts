@@ -18,7 +18,7 @@ export function openCuts(
   const cuts = cutsAcross(mask, sheet, hidden);
   if (cuts.length === 0) return mask;
   const opened = { ...mask, filled: mask.filled.slice(), strict: mask.strict.slice() };
-  for (const cut of cuts) if (cut.open < 1) open(cut, mask, opened);
+  for (const cut of cuts) open(cut, mask, opened);
   return { ...opened, cuts: cuts.map((cut) => seenCut(cut, mask)) };
 }
 
@@ -62,19 +62,22 @@ function open(
     }
   }
 
-  /** How far the cut goes on one side: to where the mask ends over its whole width. */
+  /** How far the cut goes on one side: to where the mask ends over its whole width, at the strip's border or a little beyond. */
   function endOf(side: 1 | -1): number {
     const last = place.half + beyond * unit;
-    for (let t = place.half - 4 * unit; t < last; t += 0.5) {
-      let held = false;
-      for (let n = -before; n <= behind && !held; n += 0.5) {
-        const s = (row + n) * unit + slope * side * t;
-        const i = Math.floor(place.x + s * along[0] + side * t * across[0]);
-        const j = Math.floor(place.y + s * along[1] + side * t * across[1]);
-        held = i >= 0 && j >= 0 && i < width && j < height && mask.filled[j * width + i] === 1;
-      }
-      if (!held) return t + 1;
+    let t = place.half - 4 * unit;
+    while (t < place.half + 2 * unit && !isHeld(side * t)) t += 0.5;
+    while (t < last && isHeld(side * t)) t += 0.5;
+    return Math.min(last, t + 1);
+  }
+
+  function isHeld(t: number): boolean {
+    for (let n = -before; n <= behind; n += 0.5) {
+      const s = (row + n) * unit + slope * t;
+      const i = Math.floor(place.x + s * along[0] + t * across[0]);
+      const j = Math.floor(place.y + s * along[1] + t * across[1]);
+      if (i >= 0 && j >= 0 && i < width && j < height && mask.filled[j * width + i] === 1) return true;
     }
-    return last;
+    return false;
   }
 }
