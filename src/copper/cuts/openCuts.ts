@@ -4,6 +4,8 @@ import { cutsAcross, type Cut } from './cuts.ts';
 
 /** px, at 10 px/mm, beyond a strip's border over which what still hangs on to its cut is opened too. */
 const beyond = 6;
+/** px, at 10 px/mm, that a strip's border may lie farther out than its chord tells. */
+const uneven = 2;
 
 /**
  * Opens fine cuts that the nets run over: a straight band right across a strip that shows the paper of its two sides.
@@ -65,8 +67,8 @@ function open(
   /** How far the cut goes on one side: to where the mask ends over its whole width, at the strip's border or a little beyond. */
   function endOf(side: 1 | -1): number {
     const last = place.half + beyond * unit;
-    let t = place.half - 4 * unit;
-    while (t < place.half + 2 * unit && !isHeld(side * t)) t += 0.5;
+    let t = place.half + uneven * unit;
+    while (t > 0 && !isHeld(side * t)) t -= 0.5;
     while (t < last && isHeld(side * t)) t += 0.5;
     return Math.min(last, t + 1);
   }
