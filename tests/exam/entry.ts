@@ -24,6 +24,8 @@ export interface TrueMask {
 export interface Entry {
   name: string;
   photoPath: string;
+  /** A further shot of the same sheet. */
+  againPath?: string;
   card: Card;
   cornersPx?: Quad;
   /** True radial distortion, as in `Outline`. */

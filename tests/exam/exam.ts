@@ -1,16 +1,18 @@
 import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { badness, figure, page } from './contactSheet.ts';
 import { examine } from './examine.ts';
 import type { Mode, Row } from './examine.ts';
-import { namesIn, readEntry } from './readSet.ts';
+import { exists, namesIn, readEntry } from './readSet.ts';
 import { report } from './tables.ts';
 import { tapTable } from './taps/tapTable.ts';
 import { tapThrough, type TapRow } from './taps/tapThrough.ts';
 
 /**
- * npm run exam -- DIR [--only NAME]... [--mode own|true] [--worst N] [--taps N]
+ * npm run exam -- DIR [--only NAME]... [--mode own|true] [--worst N] [--taps N] [--again DIR]
  * Checks every photograph with truth in a folder and says how well; writes out/exam.json and out/exam.html.
+ * With --again a photograph of the same name in DIR, where there is one, is a further shot of the same sheet.
  * With --taps a maker is played who taps at what is wrong, up to N times a photograph.
  */
 const { values, positionals } = parseArgs({
@@ -21,6 +23,7 @@ const { values, positionals } = parseArgs({
     worst: { type: 'string', default: '8' },
     every: { type: 'string', default: '1' },
     taps: { type: 'string', default: '0' },
+    again: { type: 'string' },
   },
 });
 const folder = positionals[0];
@@ -37,7 +40,7 @@ const rows: Row[] = [];
 const tapRows: TapRow[] = [];
 const figures: { badness: number; html: string }[] = [];
 for (const name of names) {
-  const entry = await readEntry(folder, name);
+  const entry = { ...(await readEntry(folder, name)), againPath: await again(name) };
   for (const mode of modes) {
     // Without true corners both modes are the same.
     if (mode === 'true corners' && !entry.cornersPx && modes.length > 1) continue;
@@ -73,6 +76,12 @@ await writeFile(
     table,
   ),
 );
+
+/** Where a further shot of a photograph lies, if there is one. */
+async function again(name: string): Promise<string | undefined> {
+  const path = values.again && join(values.again, name);
+  return path && (await exists(path)) ? path : undefined;
+}
 
 /** Draws only those that may come onto the sheet: a figure is some 200 kB. */
 async function keepWorst(row: Row, draw: () => Promise<string>): Promise<void> {

@@ -1,5 +1,5 @@
 import { check } from '../../src/check/index.ts';
-import type { CheckOptions, Checked } from '../../src/check/index.ts';
+import type { CheckOptions, Checked, ShotFate } from '../../src/check/index.ts';
 import type { Photo } from '../../src/photo/index.ts';
 import { holds } from '../../src/net/index.ts';
 import { decodePhoto } from '../../src/photo/decodeNode.ts';
@@ -21,6 +21,8 @@ export interface Row {
   conditions: Record<string, string>;
   error?: string;
   outline?: { certainty: number; mm?: number; turned?: number };
+  /** What became of a further shot. */
+  shots?: ShotFate[];
   mask?: MaskScore;
   readable?: number;
   verdict?: string;
@@ -38,7 +40,8 @@ export async function examine(
   const row: Row = { name: entry.name, mode, conditions: entry.conditions };
   try {
     const photo = await decodePhoto(entry.photoPath);
-    const checked = await check(photo, entry.card, { ...options, ...outlineFor(entry, mode) });
+    const again = entry.againPath ? [await decodePhoto(entry.againPath)] : [];
+    const checked = await check(photo, entry.card, { ...options, ...outlineFor(entry, mode) }, again);
     return { row: { ...row, ...score(entry, checked) }, checked, photo };
   } catch (e) {
     return { row: { ...row, error: e instanceof Error ? (e.stack ?? e.message) : String(e) } };
@@ -58,6 +61,7 @@ function score(entry: Entry, checked: Checked): Partial<Row> {
   const corner = truth ? cornerError(checked.outline.cornersPx, truth, entry.card.base) : undefined;
   return {
     outline: { certainty: checked.outline.certainty, mm: corner?.mm, turned: corner?.turned },
+    shots: checked.shots,
     mask: compareMask(checked.mask, seen, entry.mask, truth ?? seen, entry.card.base),
     readable: checked.mask.readable,
     by: checked.mask.by,

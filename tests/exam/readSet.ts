@@ -7,7 +7,7 @@ import { readPlainEntry } from './plainSet.ts';
 import { readRenderEntry } from './renderSet.ts';
 
 const json = async (path: string): Promise<unknown> => JSON.parse(await readFile(path, 'utf8'));
-const exists = (path: string) =>
+export const exists = (path: string): Promise<boolean> =>
   access(path).then(
     () => true,
     () => false,

@@ -123,6 +123,21 @@ export function readability(rows: Row[]): string {
   return `said unreadable: ${count(true, true)} of ${count(true, true) + count(true, false)} bad masks (IoU < ${badMask}), ${count(false, true)} of ${count(false, true) + count(false, false)} good ones`;
 }
 
+/** Which further shots were left out, and how far those in use had to be moved; empty where there was none. */
+export function furtherShots(rows: Row[]): string {
+  const shots = rows.flatMap((r) => (r.shots ?? []).map((shot) => ({ photograph: r.name, ...shot })));
+  if (shots.length === 0) return '';
+  const out = shots.filter(({ used }) => !used);
+  const moved = median(shots.filter(({ used }) => used).map(({ movedMm }) => movedMm));
+  const why = out
+    .map((s) => `${s.photograph} (${s.why === 'outline' ? s.why : `misfit ${number(s.misfitMm)} mm`})`)
+    .join(', ');
+  return (
+    `further shots in use ${shots.length - out.length}/${shots.length}, moved by median ${number(moved)} mm` +
+    (why && `; left out: ${why}`)
+  );
+}
+
 /** The headline figures. */
 export function headline(rows: Row[]): string {
   const ious = rows.flatMap((r) => r.mask?.iou ?? []);
@@ -146,6 +161,7 @@ export function report(rows: Row[], mode: string): string {
     `== ${mode}`,
     headline(rows),
     readability(rows),
+    ...[furtherShots(rows)].filter(Boolean),
     '',
     perPhoto(rows),
     '',

@@ -1,12 +1,13 @@
 """
 Draws an exam set by path tracing: photographs of paper circuits with their truth, in the layout `tape-exam/1`.
 
-    blender -b -t 1 -P tests/generate/thirdLook/make.py -- OUT COUNT FROM ROOMS [SCALE]
+    blender -b -t 1 -P tests/generate/thirdLook/make.py -- OUT COUNT FROM ROOMS [SCALE [SHOT]]
 
 OUT gets tNNN.jpg, tNNN_question.json, tNNN.json, tNNN_mask.png, tNNN_sorts.png, tNNN_rect_mask.png, tNNN_rect_valid.png for COUNT
 scenes from number FROM on; a scene that is there already is left. ROOMS is a folder of lighting pictures (settings.ROOMS); SCALE a
-share of the full size, for a quick look. Needs Blender 3.4 with numpy and scipy. Numbers 0 to 23 are held back: nothing
-is fitted to them or chosen by them. Numbers from 100 on are free to use.
+share of the full size, for a quick look. SHOT 1 and up photographs the very same sheets again, from another place and in
+another light (settings.again), into an OUT of their own; 0 is the first shot. Needs Blender 3.4 with numpy and scipy. Numbers
+0 to 23 are held back: nothing is fitted to them or chosen by them. Numbers from 100 on are free to use.
 """
 
 import os
@@ -27,7 +28,7 @@ from lamps import lay_lamps  # noqa: E402
 from lights import light_up  # noqa: E402
 from pictures import render_passes, save_jpeg  # noqa: E402
 from scene import fresh  # noqa: E402
-from settings import settings  # noqa: E402
+from settings import again, settings  # noqa: E402
 from sheet import lay_sheet  # noqa: E402
 from tables import table  # noqa: E402
 from tape import lay_tape  # noqa: E402
@@ -36,18 +37,18 @@ from truth import visible, write_truth  # noqa: E402
 SAMPLES = 6
 
 
-def main(out, count, first, rooms, scale="1"):
+def main(out, count, first, rooms, scale="1", shot="0"):
     os.makedirs(out, exist_ok=True)
     for number in range(int(first), int(first) + int(count)):
         name = f"t{number:03d}"
         if os.path.exists(os.path.join(out, f"{name}.jpg")):
             continue
         start = time.time()
-        photograph(number, os.path.join(out, name), name, rooms, float(scale))
+        photograph(number, os.path.join(out, name), name, rooms, float(scale), int(shot))
         print(f"{name}: {time.time() - start:.0f} s", flush=True)
 
 
-def photograph(number, stem, name, rooms, scale):
+def photograph(number, stem, name, rooms, scale, shot):
     s = settings(number)
     scene = fresh()
     planned = plan(s)
@@ -63,6 +64,8 @@ def photograph(number, stem, name, rooms, scale):
     if s.clear_tape:
         lay_clear_tape(built, lie, s)
     patch = lay_patch(built, planned, lie, s)
+    if shot:
+        again(s, shot)
     camera = set_camera(scene, lie, s)
     lay_around(lie, camera, s)
     light_up(scene, camera, lie, s, rooms)

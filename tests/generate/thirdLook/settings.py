@@ -51,3 +51,17 @@ def settings(number):
         gaps=int(rng.choice([0, 1, 1, 2, 3])),
         bridges=int(rng.choice([0, 0, 1, 1])),
     )
+
+
+def again(s, shot):
+    """
+    For a further shot of the very same sheet: camera, light and fingers are drawn anew, sheet, build and room stay. To be called
+    once all that stays is laid.
+    """
+    rng = s.rng = np.random.default_rng([7193, s.number, shot])
+    s.light = str(rng.choice(LIGHTS))
+    s.tilt_deg = float(rng.uniform(0, 25))
+    s.roll_deg = float(rng.choice([0, 0, 90, 180]) + rng.normal(0, 8))
+    s.exposure_ev = float(rng.choice([-0.9, -0.4, 0, 0, 0.3, 0.8]) + rng.normal(0, 0.12))
+    s.warmth = float(rng.normal(0, 0.08))
+    s.fingers = int(rng.choice([0, 0, 0, 1, 2, 3]))
