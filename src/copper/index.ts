@@ -13,5 +13,6 @@ export { applyTouchUp, paintStroke, repaint, strokeBox } from './touchUp.ts';
 export { components, type Components } from './components.ts';
 export { squaredDistance } from './distance.ts';
 export { rootOf } from './lab.ts';
+export { medianRgb, rgbAt, sharesOf } from './paperColour.ts';
 export { labAt, type Lab } from './paperRound.ts';
 export { fuseShots, type FusedShots } from './shots/fuseShots.ts';

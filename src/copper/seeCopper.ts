@@ -31,7 +31,7 @@ export function seeCopper(sheet: SquaredSheet, options: SeeOptions = {}): Copper
     { ...signs, ...shapeOf(fused.filled, sheet) },
     { mean: meanLikelihood(fused), agreement: overlap(fused.filled, seen.filled) },
   );
-  return { ...frame, ...fused, ...reading, by: 'learned' };
+  return { ...frame, ...fused, ...reading, lamp: learned.lamp, by: 'learned' };
 }
 
 /** Intersection over union of two masks; 1 when both are empty. */

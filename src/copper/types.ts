@@ -17,6 +17,8 @@ export interface CopperMask {
   readable: number;
   /** Reasons for a low `readable`. */
   troubles: Trouble[];
+  /** Chance of a lamp's body, 0..255; absent where no net saw the sheet. */
+  lamp?: Uint8Array;
   /** Which segmenter gave it. */
   by: 'classical' | 'learned' | 'given';
   /** Cuts that the picture shows right across a strip; what the nets ran over is opened there. */

@@ -1,6 +1,7 @@
 import type { Lamp } from '../card/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { Traced } from '../trace/index.ts';
+import { barePaperMm, isUnderBody, liesOnBody } from './lampBody.ts';
 import { nearPieces, type NearPiece } from './nearest.ts';
 import type { PadPlace } from './types.ts';
 
@@ -11,6 +12,14 @@ const hidden = { mm: 1.3, share: 0.12 };
 const asideMm = 1.2;
 /** Copper is looked for up to here to say how far off a pad is, mm. */
 const lookMm = 6;
+
+/** That much bare paper between a lamp's body and the copper shows that its pad does not reach it, mm. */
+const bareMm = 0.4;
+/** A body that the picture shows hides the copper at its pad so far at most, mm: a sticker's does. */
+const bodyReachMm = 4;
+/** How sure it is at most that a pad hangs over paper, and at least where bare paper shows beside it. */
+const mostCertain = 0.97;
+const bareCertain = 0.9;
 
 /** Both pads of a lamp laid on the copper of their own side of its body. */
 export function lampPads(traced: Traced, lamp: Lamp): PadPlace[] {
@@ -32,18 +41,29 @@ function pad(traced: Traced, name: string, at: Point, other: Point): PadPlace {
   const meets = (p: Point) => ownSide(p) && aside(p) <= asideMm;
   const itself = lampItself(traced, middle, out, spacing);
   const copper = (near: NearPiece) => !itself.has(near.piece);
-  const [near, next] = nearPieces(traced, at, reach, meets).filter(copper);
+  const within = nearPieces(traced, at, reach, meets).filter(copper);
+  const onBody = liesOnBody(traced, at);
+  const apart = ({ at: p }: NearPiece) => onBody && barePaperMm(traced, at, p) >= bareMm;
+  const outward = (p: Point) => meets(p) && along(p) > -asideMm;
+  const under = (p: NearPiece) => copper(p) && isUnderBody(traced, at, p.at);
+  const shown = within.filter((near) => !apart(near));
+  const [near, next] =
+    onBody && shown.length === 0 ? nearPieces(traced, at, bodyReachMm, outward).filter(under) : shown;
   if (near)
     return { pad: name, at, piece: near.piece, mm: near.mm, certainty: certaintyOn(near, next, reach) };
   const missed = nearPieces(traced, at, lookMm, ownSide).find(copper);
-  const mm = missed?.mm ?? Infinity;
+  // Only what the body cannot hide tells that the pad hangs over paper, unless the picture shows that paper.
+  const beyond = missed
+    ? Math.hypot(Math.max(0, along(missed.at) - reach), Math.max(0, aside(missed.at) - asideMm))
+    : Infinity;
+  const told = Math.min(mostCertain, 0.6 + 0.25 * beyond);
   return {
     pad: name,
     at,
     middle,
     piece: 0,
-    mm,
-    certainty: Math.min(0.97, 0.6 + 0.25 * Math.max(0, mm - asideMm)),
+    mm: missed?.mm ?? Infinity,
+    certainty: within.length > 0 || (missed && apart(missed)) ? Math.max(told, bareCertain) : told,
   };
 }
 

@@ -4,6 +4,7 @@ import { blindMap } from './blind.ts';
 import { clearances } from './clearance.ts';
 import { crossingsOf } from './crossings.ts';
 import { faintJoins } from './faint.ts';
+import { lampLook } from './lampLook.ts';
 import type { Frame } from './frame.ts';
 import { labelPieces } from './label.ts';
 import { necksOf } from './necks.ts';
@@ -48,7 +49,12 @@ export function trace(mask: CopperMask, sheet?: SquaredSheet): Traced {
     crossings: sheet ? crossingsOf(pieces, labels, near, mask, sheet, blurPx, smallest(traces)) : [],
     smallestGapMm: smallest(shows),
     ...(sheet
-      ? { faint: faintJoins(labels, mask), blind: blindMap(sheet), open: openCells(sheet, mask) }
+      ? {
+          faint: faintJoins(labels, mask),
+          blind: blindMap(sheet),
+          open: openCells(sheet, mask),
+          lampLook: lampLook(mask, sheet),
+        }
       : {}),
   };
 }

@@ -126,4 +126,6 @@ export interface Traced {
   /** Absent where no picture was given. */
   blind?: BlindMap;
   open?: OpenCells;
+  /** On and about lamps' bodies what the picture shows of each pixel, row-major; absent where no net saw the sheet. */
+  lampLook?: Uint8Array;
 }

@@ -71,6 +71,7 @@ function widened(sheet: SquaredSheet, seen: CopperMask, card: Card): Seen {
       filled: grown(seen.filled, 1, 0),
       strict: grown(seen.strict, 1, 0),
       likelihood: grown(seen.likelihood, 1, 0),
+      lamp: seen.lamp && grown(seen.lamp, 1, 0),
     },
   };
 }
@@ -99,6 +100,7 @@ function layOver(
       made.seen.filled[k] = from < 0 ? 0 : read.seen.filled[from];
       made.seen.strict[k] = from < 0 ? 0 : read.seen.strict[from];
       made.seen.likelihood[k] = from < 0 ? 0 : read.seen.likelihood[from];
+      if (made.seen.lamp) made.seen.lamp[k] = read.seen.lamp?.[from] ?? 0;
       colourAt(read.sheet, own, rgb, 3 * k);
     }
   }
