@@ -1,7 +1,7 @@
 import type { RgbPicture } from '../../engine/planes.ts';
 import { linearOf } from '../lab.ts';
 
-/** The darkest and the brightest of a sheet, by share of its pixels. */
+/** The darkest and the brightest of a sheet, by share of its pixels; dark is what is so in one of its three colours. */
 const darkest = 0.005;
 const brightest = 0.99;
 /** A veil lies over a sheet whose darkest shines with that part of the brightest; beyond the last nothing dark is there to tell it by. */
@@ -10,9 +10,10 @@ const veiled = { from: 0.14, surely: 0.18, atMost: 0.45 };
 const ownLight = 0.02;
 
 /**
- * The picture without a veil of stray light (a lamp into the lens, haze, a pane between): foil, print and shade give some
- * nearly black on every sheet, so what light is added to all is seen there. Chavez, "An improved dark-object subtraction
- * technique", Remote Sensing of Environment 24 (1988), in the linear light of IEC 61966-2-1. The brightest stays as bright.
+ * The picture without a veil of stray light (a lamp into the lens, haze, a pane between): foil, print and shade lack one of
+ * the three colours somewhere on every sheet, so what light is added to all is seen there. K. He, J. Sun, X. Tang, "Single
+ * image haze removal using dark channel prior", CVPR 2009, with one veil for the whole sheet, in the linear light of
+ * IEC 61966-2-1. The brightest stays as bright.
  * @returns the very picture given where no veil is seen
  */
 export function clearHaze(picture: RgbPicture): RgbPicture {
@@ -29,21 +30,23 @@ export function clearHaze(picture: RgbPicture): RgbPicture {
 
 /** Light of the darkest and the brightest, 0..1, linear; what lies outside of the photograph is black through and through and does not count. */
 function darkAndBright(rgb: RgbPicture['rgb']): [number, number] {
-  const counts = new Uint32Array(1001);
+  const [darks, lights] = [new Uint32Array(1001), new Uint32Array(1001)];
   let all = 0;
   for (let k = 0; k + 2 < rgb.length; k += 12) {
-    const luminance =
-      0.2126 * linearOf[rgb[k]] + 0.7152 * linearOf[rgb[k + 1]] + 0.0722 * linearOf[rgb[k + 2]];
-    if (luminance === 0) continue;
-    counts[Math.round(1000 * luminance)]++;
+    const [r, g, b] = [linearOf[rgb[k]], linearOf[rgb[k + 1]], linearOf[rgb[k + 2]]];
+    if (r + g + b === 0) continue;
+    darks[Math.round(1000 * Math.min(r, g, b))]++;
+    lights[Math.round(1000 * (0.2126 * r + 0.7152 * g + 0.0722 * b))]++;
     all++;
   }
-  const at = (share: number) => {
-    let [level, sum] = [0, counts[0]];
-    while (sum < share * all && level < 1000) sum += counts[++level];
-    return level / 1000;
-  };
-  return [at(darkest), at(brightest)];
+  return [levelOf(darks, darkest * all), levelOf(lights, brightest * all)];
+}
+
+/** The level, of thousandths, up to which so many lie. */
+function levelOf(counts: Uint32Array, many: number): number {
+  let [level, sum] = [0, counts[0]];
+  while (sum < many && level < counts.length - 1) sum += counts[++level];
+  return level / 1000;
 }
 
 function encoded(linear: number): number {
